@@ -1,0 +1,33 @@
+using NodaTime;
+using RetrofitCalc.Engine.Quantities;
+
+namespace RetrofitCalc.Engine.Results;
+
+/// <summary>The bill of one month.</summary>
+/// <param name="Month">Calendar month.</param>
+/// <param name="Lines">Its lines, each rounded.</param>
+public sealed record MonthlyBill(YearMonth Month, IReadOnlyList<BillLine> Lines)
+{
+    /// <summary>Sum of the rounded lines.</summary>
+    public Money Total => Lines.Aggregate(Money.Zero, (sum, line) => sum + line.Amount);
+}
+
+/// <summary>Kinds of bill line.</summary>
+public enum BillLineKind
+{
+    /// <summary>Does not depend on use.</summary>
+    Fixed,
+    /// <summary>By kilowatt-hour.</summary>
+    Energy,
+    /// <summary>By kilowatt.</summary>
+    Demand,
+}
+
+/// <summary>One line of a bill.</summary>
+/// <param name="Kind">Kind of charge.</param>
+/// <param name="Name">Name of the charge.</param>
+/// <param name="Quantity">Quantity billed. [unit as named]</param>
+/// <param name="Unit">Unit: month, kWh or kW.</param>
+/// <param name="UnitPrice">Price of one unit. [currency per unit]</param>
+/// <param name="Amount">Amount, rounded to cents, half a cent away from zero.</param>
+public sealed record BillLine(BillLineKind Kind, string Name, double Quantity, string Unit, double UnitPrice, Money Amount);

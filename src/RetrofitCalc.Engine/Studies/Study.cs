@@ -1,0 +1,40 @@
+using RetrofitCalc.Engine.Catalogue;
+
+namespace RetrofitCalc.Engine.Studies;
+
+/// <summary>One site's question, complete: everything the engine needs, and nothing it must fetch.</summary>
+public sealed record Study
+{
+    /// <summary>Name of the study.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>True when the site, prices and readings are made up; printed on every page.</summary>
+    public bool Invented { get; init; }
+
+    /// <summary>Where it is.</summary>
+    public required Site Site { get; init; }
+
+    /// <summary>Rooms or benches with one schedule each.</summary>
+    public IReadOnlyList<Area> Areas { get; init; } = [];
+
+    /// <summary>Groups of like luminaires.</summary>
+    public IReadOnlyList<SurveyLine> Lines { get; init; } = [];
+
+    /// <summary>What electricity costs.</summary>
+    public required Tariff Tariff { get; init; }
+
+    /// <summary>Ways to change the lighting, compared with keeping it.</summary>
+    public IReadOnlyList<RetrofitOption> Options { get; init; } = [];
+
+    /// <summary>Id of the option asked for; null for the first.</summary>
+    public string? ChosenOption { get; init; }
+
+    /// <summary>Rates, periods and policies.</summary>
+    public Assumptions Assumptions { get; init; } = new();
+
+    /// <summary>Facts and answers about safety.</summary>
+    public SafetyRecord Safety { get; init; } = new();
+
+    /// <summary>The catalogue rows that lines and options name.</summary>
+    public CatalogueExtract Catalogue { get; init; } = new();
+}

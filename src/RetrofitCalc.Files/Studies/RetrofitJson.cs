@@ -1,0 +1,72 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using NodaTime;
+using NodaTime.Serialization.SystemTextJson;
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Files.Studies;
+
+/// <summary>How engine types are written as JSON: quantities as numbers in their base unit, dates and times as ISO 8601, words in camel case.</summary>
+public static class RetrofitJson
+{
+    public static JsonSerializerOptions Options { get; } = Build();
+
+    private static JsonSerializerOptions Build()
+    {
+        var options = new JsonSerializerOptions(JsonSerializerDefaults.Web)
+        {
+            NumberHandling = JsonNumberHandling.Strict,
+            UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+            DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+            WriteIndented = true,
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { DescribeMeasures, LeaveOutComputed } },
+            Converters =
+            {
+                new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false),
+                new QuantityConverter<Power>(Power.FromWatts, p => p.Watts),
+                new QuantityConverter<Energy>(Energy.FromKilowattHours, e => e.KilowattHours),
+                new QuantityConverter<OperatingTime>(OperatingTime.FromHours, t => t.Hours),
+                new QuantityConverter<Money>(Money.FromUnits, m => m.Units),
+                new QuantityConverter<EnergyPrice>(EnergyPrice.FromPerKilowattHour, p => p.PerKilowattHour),
+                new QuantityConverter<DemandPrice>(DemandPrice.FromPerKilowatt, p => p.PerKilowatt),
+                new QuantityConverter<LuminousFlux>(LuminousFlux.FromLumens, f => f.Lumens),
+                new QuantityConverter<PhotonFlux>(PhotonFlux.FromMicromolesPerSecond, f => f.MicromolesPerSecond),
+                new QuantityConverter<Length>(Length.FromMetres, l => l.Metres),
+            },
+        };
+        return options.ConfigureForNodaTime(DateTimeZoneProviders.Tzdb);
+    }
+
+    private static void DescribeMeasures(JsonTypeInfo type)
+    {
+        if (type.Type != typeof(Measure)) return;
+        type.PolymorphismOptions = new JsonPolymorphismOptions
+        {
+            TypeDiscriminatorPropertyName = "kind",
+            UnknownDerivedTypeHandling = JsonUnknownDerivedTypeHandling.FailSerialization,
+            DerivedTypes =
+            {
+                new JsonDerivedType(typeof(KeepAsIs), "keep"),
+                new JsonDerivedType(typeof(RenewLikeForLike), "renew"),
+                new JsonDerivedType(typeof(DirectWire), "directWire"),
+                new JsonDerivedType(typeof(ReplaceLuminaire), "newLuminaire"),
+            },
+        };
+    }
+
+    /// <summary>Properties without a setter are computed from the others and would only be able to disagree.</summary>
+    private static void LeaveOutComputed(JsonTypeInfo type)
+    {
+        if (type.Type.Namespace != typeof(Study).Namespace && type.Type.Namespace != typeof(Engine.Catalogue.Lamp).Namespace) return;
+        for (var i = type.Properties.Count - 1; i >= 0; i--)
+            if (type.Properties[i].Set is null && !IsConstructorArgument(type, type.Properties[i]))
+                type.Properties.RemoveAt(i);
+    }
+
+    private static bool IsConstructorArgument(JsonTypeInfo type, JsonPropertyInfo property) =>
+        type.Type.GetConstructors().Any(c => c.GetParameters().Any(p => string.Equals(p.Name, property.Name, StringComparison.OrdinalIgnoreCase)));
+}
