@@ -1,19 +1,47 @@
+using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Operation;
+using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Engine.Uncertainty;
 
 namespace RetrofitCalc.Engine.Lifetimes;
 
-/// <summary>Clocks of what wears out on a line.</summary>
+/// <summary>Clocks of what wears out on a line. A part whose life nobody knows has no clock.</summary>
+/// <remarks>Every clock is the plain "hours over hours a year": the middle of what happens, not a spread of failures.</remarks>
 public static class WearClocks
 {
     /// <summary>The clocks of one line.</summary>
     /// <param name="fitted">The line and what is fitted.</param>
     /// <param name="operation">How it is used.</param>
     /// <param name="assumptions">Policies.</param>
-    /// <param name="perturbation">Factors on uncertain inputs.</param>
+    /// <param name="perturbation">Factors on uncertain inputs. Only the likely case carries basis texts.</param>
     public static IReadOnlyList<WearClock> Of(
-        FittedLine fitted, LineOperation operation, Assumptions assumptions, Perturbation perturbation) => [];
+        FittedLine fitted, LineOperation operation, Assumptions assumptions, Perturbation perturbation) => fitted.Fitting switch
+    {
+        BallastedFitting ballasted => BallastedClocks.Of(fitted, ballasted, new ClockSetting(operation, assumptions, perturbation)),
+        TubeFitting tube => Led(WearPart.Tube, tube.Tube, operation, perturbation),
+        LuminaireFitting luminaire => Led(WearPart.Luminaire, luminaire.Luminaire, operation, perturbation),
+        _ => [],
+    };
+
+    private static WearClock[] Led(WearPart part, Replacement product, LineOperation operation, Perturbation perturbation)
+    {
+        if (product.RatedLife is not { } rated) return [];
+        var quotable = RatedLives.Quotable(rated, product.TestHours);
+        var life = quotable * perturbation.ReplacementLife;
+        var years = RatedLives.Years(life, operation.Hours);
+        var basis = perturbation == Perturbation.None ? LifeTexts.Led(rated, quotable, product.TestHours) : "";
+        return [new WearClock(part, life, years, years, basis)];
+    }
+}
+
+/// <summary>What the clocks of one line share.</summary>
+/// <param name="Operation">How the line is used.</param>
+/// <param name="Assumptions">Policies.</param>
+/// <param name="Perturbation">Factors on uncertain inputs.</param>
+internal sealed record ClockSetting(LineOperation Operation, Assumptions Assumptions, Perturbation Perturbation)
+{
+    public bool WantsTexts { get; } = Perturbation == Perturbation.None;
 }

@@ -53,7 +53,13 @@ public sealed record OptionResult
 public sealed record FirstCost(Money Parts, Money Labour, Money Disposal, Money FixedSum, Money Contingency, Money Incentive)
 {
     /// <summary>First cost after the incentive.</summary>
-    public Money Total => Parts + Labour + Disposal + FixedSum + Contingency - Incentive;
+    public Money Total => Gross - Incentive;
+
+    /// <summary>First cost before the incentive.</summary>
+    public Money Gross => Parts + Labour + Disposal + FixedSum + Contingency;
+
+    /// <summary>Ids of the survey lines whose parts have no known price; what is missing is not in the sum.</summary>
+    public IReadOnlyList<string> UnpricedLines { get; init; } = [];
 }
 
 /// <summary>Net flows of one year against keeping; savings positive.</summary>

@@ -31,4 +31,8 @@ public sealed record WearClock(WearPart Part, OperatingTime Life, double? Interv
 /// <param name="YearsFromStart">The same, counted from the start. [years]</param>
 /// <param name="Count">Parts replaced. [count]</param>
 /// <param name="Cost">Parts, labour and recycling, at prices of the start.</param>
-public sealed record ReplacementEvent(string Line, WearPart Part, LocalDate Due, double YearsFromStart, int Count, Money Cost);
+public sealed record ReplacementEvent(string Line, WearPart Part, LocalDate Due, double YearsFromStart, int Count, Money Cost)
+{
+    /// <summary>True when the price of the part is not known: the cost then holds labour and recycling only.</summary>
+    public bool PriceMissing { get; init; }
+}
