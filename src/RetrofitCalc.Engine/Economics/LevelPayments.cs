@@ -74,7 +74,7 @@ public static class LevelPayments
         if (loan.Due == PaymentDue.Beginning && period == 1) return Money.Zero;
         var payment = Payment(rate, periods, loan.Present, loan.Future, loan.Due);
         var balance = Future(rate, period - 1, payment, loan.Present, loan.Due);
-        return loan.Due == PaymentDue.Beginning ? (balance - payment) * rate : balance * rate;
+        return balance * (loan.Due == PaymentDue.Beginning ? rate / (1 + rate) : rate);
     }
 
     /// <summary>Repayment within one payment.</summary>

@@ -1,6 +1,7 @@
 using RetrofitCalc.Engine.Cases;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Engine.Uncertainty;
 
 namespace RetrofitCalc.Engine.Economics;
 
@@ -12,5 +13,30 @@ public static class OptionEvaluation
     /// <param name="now">The present lighting.</param>
     /// <param name="option">The option.</param>
     public static OptionResult Run(StudyContext context, LightingCase now, RetrofitOption option) =>
-        throw new NotImplementedException();
+        Run(new PresentCases(context, now), option);
+
+    /// <summary>Evaluates an option, sharing the present lighting's cases with other options.</summary>
+    /// <param name="now">The present lighting.</param>
+    /// <param name="option">The option.</param>
+    public static OptionResult Run(PresentCases now, RetrofitOption option)
+    {
+        var assumptions = now.Context.Study.Assumptions;
+        var model = new OptionModel(now, option);
+        var likely = model.Under(Perturbation.None);
+        return new OptionResult
+        {
+            Option = option,
+            After = model.After,
+            FirstCost = likely.FirstCost,
+            CashFlow = likely.Flows,
+            SimplePayback = likely.SimplePayback,
+            PlainPayback = PaybackTime.Plain(likely.FirstCost.Total, likely.AnnualSaving, assumptions.StudyYears),
+            DiscountedPayback = likely.DiscountedPayback(assumptions),
+            NetPresentValue = likely.NetPresentValue,
+            InternalRates = RateOfReturn.All(likely.Net),
+            AnnualBillSaving = likely.AnnualSaving,
+            Ranges = OptionSwings.Of(model, likely, assumptions),
+            Refused = model.Refused,
+        };
+    }
 }

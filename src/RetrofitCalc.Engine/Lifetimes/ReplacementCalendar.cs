@@ -9,8 +9,8 @@ namespace RetrofitCalc.Engine.Lifetimes;
 /// <summary>Parts falling due within the study period, by the plain interval "hours over hours a year".</summary>
 /// <remarks>
 /// All parts of one kind on a line fall due together, by group relamping or as the middle of single failures. What would fall
-/// due on the last day of the period is left out. The lighting kept as it is pays the default recycling rates of
-/// <see cref="OptionCosts"/>. Recycling of old luminaires is not counted.
+/// due on the last day of the period is left out. Lines kept as they are pay the default recycling rates of
+/// <see cref="OptionCosts"/> under every option, so that they cancel out of its savings. Recycling of old luminaires is not counted.
 /// </remarks>
 public static class ReplacementCalendar
 {
@@ -27,10 +27,11 @@ public static class ReplacementCalendar
         FittedLine fitted, IReadOnlyList<WearClock> clocks, Assumptions assumptions, OptionCosts? costs)
     {
         var events = new List<ReplacementEvent>();
+        var rates = fitted.Fitting is BallastedFitting { Renewed: false } ? KeptCosts : costs ?? KeptCosts;
         foreach (var clock in clocks)
         {
             if (clock is not { Interval: > 0, FirstDue: { } first }) continue;
-            var (count, cost, priceMissing) = ReplacementCost.Of(fitted, clock.Part, assumptions, costs ?? KeptCosts);
+            var (count, cost, priceMissing) = ReplacementCost.Of(fitted, clock.Part, assumptions, rates);
             for (var years = first; FallsWithin(years, assumptions); years += clock.Interval.Value)
                 events.Add(new ReplacementEvent(fitted.Line.Id, clock.Part, Day(assumptions, years), years, count, cost) { PriceMissing = priceMissing });
         }

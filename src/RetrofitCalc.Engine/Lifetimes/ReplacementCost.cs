@@ -18,7 +18,7 @@ internal readonly record struct ReplacementCost(int Count, Money Cost, bool Pric
             (WearPart.Lamp, BallastedFitting f) =>
                 Sum(fitted.Luminaires * f.SetUp.LampCount, f.Lamp.Price, LampLabour(assumptions) + costs.DisposalPerLamp),
             (WearPart.Ballast, BallastedFitting f) =>
-                Sum(fitted.Luminaires * f.Ballasts.Count, BallastPrice(f), BallastLabour(assumptions) + costs.DisposalPerBallast),
+                Sum(fitted.Luminaires * f.Ballasts.Count, FirstCosts.BallastsPrice(f) / f.Ballasts.Count, BallastLabour(assumptions) + costs.DisposalPerBallast),
             (WearPart.Tube, TubeFitting f) =>
                 Sum(fitted.Luminaires * f.TubesPerLuminaire, f.Tube.Price, TubeLabour(assumptions, costs) + costs.DisposalPerLamp),
             (WearPart.Luminaire, LuminaireFitting f) =>
@@ -40,15 +40,4 @@ internal readonly record struct ReplacementCost(int Count, Money Cost, bool Pric
 
     /// <summary>Changing a direct-wire tube is electrical work on a dead circuit, so the electrician's rate holds.</summary>
     private static Money TubeLabour(Assumptions assumptions, OptionCosts costs) => costs.ElectricianRate * assumptions.SpotLampTime.Hours;
-
-    private static Money? BallastPrice(BallastedFitting fitting)
-    {
-        var sum = Money.Zero;
-        foreach (var ballast in fitting.Ballasts)
-        {
-            if (ballast?.Price is not { } price) return null;
-            sum += price;
-        }
-        return sum / fitting.Ballasts.Count;
-    }
 }
