@@ -1,3 +1,4 @@
+using System.Reflection;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -19,11 +20,15 @@ public static class RetrofitJson
         var options = new JsonSerializerOptions(JsonSerializerDefaults.Web)
         {
             NumberHandling = JsonNumberHandling.Strict,
+            PropertyNameCaseInsensitive = false,
+            AllowDuplicateProperties = false,
+            AllowOutOfOrderMetadataProperties = true,
+            RespectNullableAnnotations = true,
             UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
             DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
             WriteIndented = true,
             Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { DescribeMeasures, LeaveOutComputed } },
+            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { DescribeMeasures, LeaveOutComputed, RequireArguments } },
             Converters =
             {
                 new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false),
@@ -67,6 +72,17 @@ public static class RetrofitJson
                 type.Properties.RemoveAt(i);
     }
 
-    private static bool IsConstructorArgument(JsonTypeInfo type, JsonPropertyInfo property) =>
-        type.Type.GetConstructors().Any(c => c.GetParameters().Any(p => string.Equals(p.Name, property.Name, StringComparison.OrdinalIgnoreCase)));
+    /// <summary>A value a record cannot be made without must be there, or a left-out price would silently be zero.</summary>
+    private static void RequireArguments(JsonTypeInfo type)
+    {
+        foreach (var property in type.Properties)
+            if (ArgumentOf(type, property) is { HasDefaultValue: false } && !property.IsSetNullable)
+                property.IsRequired = true;
+    }
+
+    private static bool IsConstructorArgument(JsonTypeInfo type, JsonPropertyInfo property) => ArgumentOf(type, property) is not null;
+
+    private static ParameterInfo? ArgumentOf(JsonTypeInfo type, JsonPropertyInfo property) => type.Type.GetConstructors()
+        .SelectMany(c => c.GetParameters())
+        .FirstOrDefault(p => string.Equals(p.Name, property.Name, StringComparison.OrdinalIgnoreCase));
 }
