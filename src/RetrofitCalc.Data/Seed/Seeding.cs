@@ -1,0 +1,17 @@
+using Microsoft.EntityFrameworkCore;
+using NodaTime;
+
+namespace RetrofitCalc.Data.Seed;
+
+/// <summary>Puts the shipped catalogue and the worked example into a database, once. Running it again changes nothing.</summary>
+internal sealed class Seeding(RetrofitContext db, Instant now)
+{
+    public async Task RunAsync(CancellationToken stop)
+    {
+        await using var transaction = await db.Database.BeginTransactionAsync(stop);
+        await new CatalogueSeeding(db, now).RunAsync(stop);
+        await new ExampleSeeding(db, now).RunAsync(stop);
+        await db.SaveChangesAsync(stop);
+        await transaction.CommitAsync(stop);
+    }
+}

@@ -1,0 +1,27 @@
+using System.Text.Json;
+using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Files.Studies;
+
+namespace RetrofitCalc.Data.Seed;
+
+/// <summary>What ships inside the program: the catalogue and the worked example.</summary>
+public static class Shipped
+{
+    public static CatalogueExtract Catalogue() => new()
+    {
+        SetUps = Read<SetUp>("setups"),
+        Lamps = Read<Lamp>("lamps"),
+        Ballasts = Read<Ballast>("ballasts"),
+        Tubes = Read<DirectWireTube>("tubes"),
+        Luminaires = Read<ReadyWiredLuminaire>("luminaires"),
+    };
+
+    private static T[] Read<T>(string name)
+    {
+        using var stream = typeof(Shipped).Assembly.GetManifestResourceStream($"RetrofitCalc.Data.Seed.{name}.json")!;
+        return JsonSerializer.Deserialize<T[]>(stream, RetrofitJson.Options)!;
+    }
+
+    internal static Study? Example() => null;
+}
