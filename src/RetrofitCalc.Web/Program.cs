@@ -1,3 +1,30 @@
+using NodaTime;
+using RetrofitCalc.Data;
+using RetrofitCalc.Web.Components;
+using RetrofitCalc.Web.Features.Summary;
+using RetrofitCalc.Web.Shared;
+
 var builder = WebApplication.CreateBuilder(args);
+builder.WebHost.UseStaticWebAssets();
+builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+builder.Services.AddRetrofitData(builder.Configuration);
+builder.Services.AddSingleton<IClock>(SystemClock.Instance);
+builder.Services.AddSingleton(new RetrofitCalc.Engine.Safety.SafetyRuleBook());
+builder.Services.AddScoped<StudySession>();
+builder.Services.AddHealthChecks();
+
 var app = builder.Build();
-app.Run();
+if (!await StartUp.PrepareDatabaseAsync(app)) return 1;
+
+app.UseStatusCodePagesWithReExecute("/not-found");
+app.UseAntiforgery();
+app.MapStaticAssets();
+app.MapHealthChecks("/healthz");
+app.MapStudyDownloads();
+app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+StartUp.SayAddress(app);
+await app.RunAsync();
+return 0;
+
+/// <summary>Named so that tests can start the program in process.</summary>
+public partial class Program;
