@@ -1,4 +1,3 @@
-using System.Data.Common;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
@@ -35,8 +34,7 @@ public sealed class DatabaseStart(IDbContextFactory<RetrofitContext> contexts, I
             "Nothing was changed by this one.", "Wait until it is ready, or close it, then try again."),
         UnauthorizedAccessException denied => SqliteProblems.NotAllowed(denied.Message),
         IOException io => SqliteProblems.NotAllowed(io.Message),
-        DbException or DbUpdateException or InvalidOperationException when error.InnerException is { } inner => Explain(inner),
-        _ => null,
+        _ => error.InnerException is { } inner ? Explain(inner) : null,
     };
 
     private async Task<DatabaseProblem?> PrepareAsync(RetrofitContext db, CancellationToken stop)

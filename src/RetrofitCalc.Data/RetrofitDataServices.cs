@@ -15,7 +15,8 @@ public static class RetrofitDataServices
     public static IServiceCollection AddRetrofitData(this IServiceCollection services, IConfiguration configuration)
     {
         if (configuration.GetConnectionString("Postgres") is { Length: > 0 } server)
-            Add<PostgresRetrofitContext>(services, options => options.UseNpgsql(server));
+            Add<PostgresRetrofitContext>(services, options => options.UseNpgsql(server, npgsql =>
+                npgsql.EnableRetryOnFailure(3, TimeSpan.FromSeconds(2), null))); // a restarted server leaves dead connections in the pool
         else
             Add<SqliteRetrofitContext>(services, options => options.UseSqlite(SqliteConnectionString(configuration)));
         services.TryAddSingleton<IClock>(SystemClock.Instance);

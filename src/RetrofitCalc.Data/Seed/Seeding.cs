@@ -6,8 +6,12 @@ namespace RetrofitCalc.Data.Seed;
 /// <summary>Puts the shipped catalogue and the worked example into a database, once. Running it again changes nothing.</summary>
 internal sealed class Seeding(RetrofitContext db, Instant now)
 {
-    public async Task RunAsync(CancellationToken stop)
+    /// <summary>In one transaction, so that an interrupted start leaves nothing half done.</summary>
+    public Task RunAsync(CancellationToken stop) => db.Database.CreateExecutionStrategy().ExecuteAsync(AddAsync, stop);
+
+    private async Task AddAsync(CancellationToken stop)
     {
+        db.ChangeTracker.Clear();
         await using var transaction = await db.Database.BeginTransactionAsync(stop);
         await new CatalogueSeeding(db, now).RunAsync(stop);
         await new ExampleSeeding(db, now).RunAsync(stop);
