@@ -22,9 +22,7 @@ app.MapStaticAssets();
 app.MapHealthChecks("/healthz");
 app.MapStudyDownloads();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
-StartUp.SayAddress(app);
-await app.RunAsync();
-return 0;
+return await StartUp.ServeAsync(app);
 
 /// <summary>Named so that tests can start the program in process.</summary>
 public partial class Program;

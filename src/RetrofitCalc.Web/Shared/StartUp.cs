@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Connections;
 using RetrofitCalc.Data;
 
 namespace RetrofitCalc.Web.Shared;
@@ -14,7 +15,21 @@ public static class StartUp
         return false;
     }
 
-    /// <summary>Prints the address once the program answers there.</summary>
-    public static void SayAddress(WebApplication app) => app.Lifetime.ApplicationStarted.Register(() =>
-        Console.WriteLine($"RetrofitCalc is running at {string.Join(" and ", app.Urls)}. Open it in a browser; Ctrl+C stops it."));
+    /// <summary>Serves until stopped; prints the address once the program answers there, or why it cannot.</summary>
+    public static async Task<int> ServeAsync(WebApplication app)
+    {
+        app.Lifetime.ApplicationStarted.Register(() =>
+            Console.WriteLine($"RetrofitCalc is running at {string.Join(" and ", app.Urls)}. Open it in a browser; Ctrl+C stops it."));
+        try
+        {
+            await app.RunAsync();
+            return 0;
+        }
+        catch (IOException failure) when (failure.InnerException is AddressInUseException)
+        {
+            await Console.Error.WriteLineAsync(
+                "Another program, perhaps RetrofitCalc itself, already answers at this address. Open it there, or set ASPNETCORE_URLS to another one, such as http://127.0.0.1:5090.");
+            return 1;
+        }
+    }
 }
