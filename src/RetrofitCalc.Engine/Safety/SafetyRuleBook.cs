@@ -35,7 +35,7 @@ public sealed record SafetySource(string Citation, string Status);
 
 /// <summary>A fact the rules ask about.</summary>
 /// <param name="Name">Name in the rule file.</param>
-/// <param name="Type">enum, bool, number, text.</param>
+/// <param name="Type">enum, bool, number, text, date.</param>
 /// <param name="Values">Allowed words of an enum.</param>
 /// <param name="Meaning">What it says, in plain words.</param>
 public sealed record SafetyField(string Name, string Type, IReadOnlyList<string> Values, string Meaning);
@@ -43,7 +43,7 @@ public sealed record SafetyField(string Name, string Type, IReadOnlyList<string>
 /// <summary>A date in a phase-out.</summary>
 /// <param name="Place">Country or treaty.</param>
 /// <param name="What">Lamps concerned.</param>
-/// <param name="Date">Day, as ISO text.</param>
+/// <param name="Date">Day, as ISO text; empty where none is set.</param>
 /// <param name="Effect">What ends.</param>
 /// <param name="Status">How it was read.</param>
 /// <param name="Note">Remark.</param>
