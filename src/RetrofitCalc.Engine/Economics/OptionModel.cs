@@ -1,3 +1,4 @@
+using NodaTime;
 using RetrofitCalc.Engine.Cases;
 using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Quantities;
@@ -15,6 +16,7 @@ internal sealed class OptionModel
     private readonly Dictionary<string, Measure> _measures;
     private readonly FirstCost _gross;
     private readonly Money _incentiveByLuminaire;
+    private readonly double _longestHours;
 
     public OptionModel(PresentCases now, RetrofitOption option)
     {
@@ -26,6 +28,7 @@ internal sealed class OptionModel
         _gross = FirstCosts.Gross(now.Fitted, fitted, option);
         _incentiveByLuminaire = FirstCosts.IncentiveByLuminaire(fitted, option);
         After = Evaluate(Perturbation.None);
+        _longestHours = LongestHours();
     }
 
     /// <summary>Measures that do not fit their lines.</summary>
@@ -39,12 +42,20 @@ internal sealed class OptionModel
     /// <summary>The money under some inputs.</summary>
     public OptionOutcome Under(Perturbation perturbation)
     {
-        var inModel = perturbation with { FirstCost = 1 };
+        var inModel = perturbation with { FirstCost = 1, Hours = Math.Min(perturbation.Hours, _longestHours) };
         var now = _now.Under(inModel with { ProposedWatts = 1, ReplacementLife = 1 });
         var after = inModel == Perturbation.None ? After : Evaluate(inModel);
         var firstCost = FirstCosts.Net(_gross, perturbation.FirstCost, Incentive(now, after), _option.Costs.IncentiveCap);
         var saving = now.Site.Cost - after.Site.Cost;
         return new OptionOutcome(firstCost, saving, CashFlows.Of(firstCost.Total, saving, Maintenance(now, after), Assumptions));
+    }
+
+    /// <summary>Factor at which the line lit longest would burn all year: no light burns longer.</summary>
+    private double LongestHours()
+    {
+        var year = Period.DaysBetween(new LocalDate(Assumptions.Start.Year, 1, 1), new LocalDate(Assumptions.Start.Year + 1, 1, 1)) * 24.0;
+        var busiest = After.Lines.Select(line => line.Hours.Hours).DefaultIfEmpty(0).Max();
+        return busiest > 0 ? Math.Max(1, year / busiest) : double.PositiveInfinity;
     }
 
     private LightingCase Evaluate(Perturbation perturbation) =>

@@ -19,8 +19,8 @@ internal static class LineFacts
         SafetyFacts.Set(facts, "emergency_role", Word(line.Emergency));
         if (line.Emergency == EmergencyRole.ExitRoute) facts["asset_in_egress_path"] = "true";
         if (area is null) return;
-        facts["crop_present"] = facts["plant_purpose"] = area.GrowsCrop ? "true" : "false";
-        if (!area.GrowsCrop) SafetyFacts.Set(facts, "mounting_height_m", line.MountingHeight?.Metres);
+        if (area.GrowsCrop) facts["crop_present"] = facts["plant_purpose"] = "true";
+        else SafetyFacts.Set(facts, "mounting_height_m", line.MountingHeight?.Metres);
     }
 
     public static void AddSetUp(Dictionary<string, string> facts, SetUp setUp, FactSources sources)
