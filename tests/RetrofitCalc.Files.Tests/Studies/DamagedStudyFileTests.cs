@@ -89,7 +89,7 @@ public class A_damaged_study_file
         var latin = Encoding.Latin1.GetBytes(SmallStudy.Text().Replace("Two racks", "Zwei Gänge"));
         var problem = Assert.Single(StudyFile.Read(latin).Problems);
         Assert.Contains("UTF-8", problem.Message);
-        Assert.Equal((5, 15), (problem.Line, problem.Column));
+        Assert.Equal((5, 20), (problem.Line, problem.Column));
         Assert.Contains("UTF-16", Assert.Single(StudyFile.Read((byte[])[0xFF, 0xFE, .. Encoding.Unicode.GetBytes("{}")]).Problems).Message);
     }
 

@@ -1,0 +1,22 @@
+using System.Reflection;
+using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Files.Studies;
+
+namespace RetrofitCalc.Files.Examples;
+
+/// <summary>The invented site that ships with the program.</summary>
+public static class WorkedExample
+{
+    private const string Resource = "RetrofitCalc.Files.Examples.quillmere.study.json";
+
+    /// <summary>The example study, ready to evaluate.</summary>
+    public static Study Load()
+    {
+        using var file = Assembly.GetExecutingAssembly().GetManifestResourceStream(Resource)
+            ?? throw new InvalidOperationException($"This build does not contain {Resource}.");
+        var read = StudyFile.Read(file);
+        return read is { Ok: true, Value: { } study }
+            ? study
+            : throw new InvalidOperationException("The worked example does not read: " + string.Join("; ", read.Problems));
+    }
+}
