@@ -13,10 +13,3 @@ public sealed record SurveyRow(int Line, IReadOnlyList<string> Cells)
 {
     public string Cell(int column) => column < Cells.Count ? Cells[column] : "";
 }
-
-/// <summary>What was typed in a survey cell and could not be understood: kept until it is mended.</summary>
-/// <param name="Line">Id of the survey line.</param>
-/// <param name="Field">Name of the <see cref="SurveyField"/>.</param>
-/// <param name="Text">What was typed.</param>
-/// <param name="Message">What is wrong and what to type.</param>
-public sealed record CellDraft(string Line, string Field, string Text, string Message);
