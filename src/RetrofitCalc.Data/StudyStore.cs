@@ -55,6 +55,14 @@ public sealed class StudyStore(IDbContextFactory<RetrofitContext> contexts, IClo
         Guid id, int expectedRevision, Study study, string draftsJson, StudyHeadlineFigures? headline, CancellationToken stop = default) =>
         SaveAsync(new StudyEdit(id, expectedRevision, study, draftsJson, headline), stop);
 
+    /// <summary>Fills in the figures of the list without a new revision; does nothing when the study was saved since.</summary>
+    public async Task SetHeadlineAsync(Guid id, int revision, StudyHeadlineFigures figures, CancellationToken stop = default)
+    {
+        var json = JsonSerializer.Serialize(figures, RetrofitJson.Options);
+        await using var db = await contexts.CreateDbContextAsync(stop);
+        await db.Studies.Where(s => s.Id == id && s.Revision == revision).ExecuteUpdateAsync(s => s.SetProperty(x => x.HeadlineJson, json), stop);
+    }
+
     public Task<bool> ArchiveAsync(Guid id, CancellationToken stop = default) => SetArchivedAsync(id, true, stop);
 
     public Task<bool> RestoreAsync(Guid id, CancellationToken stop = default) => SetArchivedAsync(id, false, stop);

@@ -1,6 +1,8 @@
 using NodaTime;
 using RetrofitCalc.Data;
+using RetrofitCalc.Files.Safety;
 using RetrofitCalc.Web.Components;
+using RetrofitCalc.Web.Features.Studies;
 using RetrofitCalc.Web.Features.Summary;
 using RetrofitCalc.Web.Shared;
 
@@ -9,7 +11,8 @@ builder.WebHost.UseStaticWebAssets();
 builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 builder.Services.AddRetrofitData(builder.Configuration);
 builder.Services.AddSingleton<IClock>(SystemClock.Instance);
-builder.Services.AddSingleton(new RetrofitCalc.Engine.Safety.SafetyRuleBook());
+builder.Services.AddSingleton(SafetyRuleFile.Load());
+builder.Services.AddSingleton<StudyList>();
 builder.Services.AddScoped<StudySession>();
 builder.Services.AddHealthChecks();
 
