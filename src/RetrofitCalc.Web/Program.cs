@@ -23,6 +23,7 @@ app.UseStatusCodePagesWithReExecute("/not-found");
 app.UseAntiforgery();
 app.MapStaticAssets();
 app.MapHealthChecks("/healthz");
+app.MapExampleLink();
 app.MapStudyDownloads();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 return await StartUp.ServeAsync(app);
