@@ -1,14 +1,109 @@
+using RetrofitCalc.Engine.Billing;
+using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.Luminaires;
+using RetrofitCalc.Engine.Operation;
+using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Engine.Cases;
 
-/// <summary>What all cases of one study share, worked out once: areas and catalogue rows by id, and when each area is lit.</summary>
+/// <summary>What all cases of one study share, worked out once: catalogue rows by id, the lines that count, and when each area is lit.</summary>
+/// <remarks>Holds caches, so one context serves one thread.</remarks>
 public sealed class StudyContext
 {
+    private readonly Dictionary<(int Area, SetUpModel Model, FittingKind Kind), double[]> _modeShares = [];
+    private readonly Dictionary<(Type Kind, string Product, int Count), InputPower> _inputs = [];
+
     /// <summary>Builds the context.</summary>
     /// <param name="study">A study without problems.</param>
-    public StudyContext(Study study) => Study = study;
+    public StudyContext(Study study)
+    {
+        Study = study;
+        Tubes = study.Catalogue.Tubes.ToDictionary(tube => tube.Id);
+        Luminaires = study.Catalogue.Luminaires.ToDictionary(luminaire => luminaire.Id);
+        SetUps = SetUpModels.Of(study.Catalogue);
+        Year = new(study.Site.TimeZone, study.Assumptions.Start.Year);
+        Operations = study.Areas.ToDictionary(area => area.Id, area => new AreaOperation(area, Year));
+        var countable = study.Lines.Where(IsCountable).ToList();
+        var used = countable.Select(line => line.Area).ToHashSet();
+        LitAreas = [.. study.Areas.Where(area => used.Contains(area.Id)).Select(area => Operations[area.Id])];
+        Load = new(LitAreas, study, Year);
+        var areaIndex = LitAreas.Select((area, index) => (area.Area.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index);
+        Lines = [.. countable.Select(line => Count(line, areaIndex[line.Area]))];
+    }
 
     /// <summary>The study.</summary>
     public Study Study { get; }
+
+    /// <summary>The calendar year of the start, at the site's clock.</summary>
+    public SiteYear Year { get; }
+
+    /// <summary>Direct-wire tubes by id.</summary>
+    public IReadOnlyDictionary<string, DirectWireTube> Tubes { get; }
+
+    /// <summary>Ready-wired luminaires by id.</summary>
+    public IReadOnlyDictionary<string, ReadyWiredLuminaire> Luminaires { get; }
+
+    /// <summary>Power of existing set-ups by id.</summary>
+    public IReadOnlyDictionary<string, SetUpModel> SetUps { get; }
+
+    /// <summary>When each area is lit, by its id.</summary>
+    public IReadOnlyDictionary<string, AreaOperation> Operations { get; }
+
+    /// <summary>Areas that hold a counted line, in the study's order.</summary>
+    public IReadOnlyList<AreaOperation> LitAreas { get; }
+
+    /// <summary>When load falls, and how the tariff sees it.</summary>
+    public SiteLoad Load { get; }
+
+    /// <summary>Counted lines as they are now, in the study's order.</summary>
+    public IReadOnlyList<CountedLine> Lines { get; }
+
+    /// <summary>Whether a line can be counted: area, set-up, count and input power known.</summary>
+    /// <param name="line">The line.</param>
+    public bool IsCountable(SurveyLine line) =>
+        line is { SetUp: { } setUp, Count: not null }
+        && Operations.ContainsKey(line.Area)
+        && SetUps.TryGetValue(setUp, out var model)
+        && InputEvidence.Of(line, model) is not null;
+
+    /// <summary>Share of its connected power that a fitting draws in each mode of its area, all lamps working.</summary>
+    /// <param name="areaIndex">Index among the lit areas.</param>
+    /// <param name="model">The existing set-up.</param>
+    /// <param name="kind">How what is fitted answers to steps and dimming.</param>
+    /// <remarks>Tubes keep the switching of the lamps they replace; a new luminaire has no steps.</remarks>
+    internal double[] ModeShares(int areaIndex, SetUpModel model, FittingKind kind)
+    {
+        var key = (areaIndex, model, kind);
+        if (!_modeShares.TryGetValue(key, out var shares))
+            _modeShares[key] = shares = [.. LitAreas[areaIndex].Modes.Select(mode => LineLoad.Level(mode, kind.Dims) * (kind.Steps switch
+            {
+                StepKind.Ballasts => model.PowerShare(mode.Step),
+                StepKind.Lamps => model.LampShare(mode.Step),
+                _ => 1,
+            }))];
+        return shares;
+    }
+
+    /// <summary>Input of a luminaire fitted with a replacement, its provenance looked up once.</summary>
+    /// <param name="product">The tube or luminaire.</param>
+    /// <param name="perLuminaire">How many make one luminaire. [count]</param>
+    internal InputPower InputOf(Replacement product, int perLuminaire)
+    {
+        var key = (product.GetType(), product.Id, perLuminaire);
+        if (!_inputs.TryGetValue(key, out var input))
+            _inputs[key] = input = InputEvidence.OfReplacement(product, perLuminaire);
+        return input;
+    }
+
+    private CountedLine Count(SurveyLine line, int areaIndex)
+    {
+        var model = SetUps[line.SetUp!];
+        var input = InputEvidence.Of(line, model)!;
+        var asFound = Study.Assumptions.Baseline == Baseline.AsFound && (line.LampsOut > 0 || line.DeadBallasts > 0);
+        var load = asFound
+            ? LineLoad.AsFound(input, line, model, LitAreas[areaIndex].Modes)
+            : LineLoad.Working(input, line.Count!.Value, ModeShares(areaIndex, model, new(StepKind.Ballasts, model.Dims)));
+        return new(new(line, LitAreas[areaIndex].Area, model.Fitting, line.Count!.Value), areaIndex, model, load);
+    }
 }

@@ -47,6 +47,9 @@ public sealed record Ballast : CatalogueEntry
     /// <summary>Case temperature of the rated life. [°C]; null when not known.</summary>
     public double? RatedCaseTemperature { get; init; }
 
+    /// <summary>Whether it dims its lamps; null when not known, then it is taken not to.</summary>
+    public bool? Dims { get; init; }
+
     /// <summary>Price of one ballast; null when not known.</summary>
     public Money? Price { get; init; }
 }

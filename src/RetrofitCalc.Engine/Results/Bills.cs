@@ -30,4 +30,8 @@ public enum BillLineKind
 /// <param name="Unit">Unit: month, kWh or kW.</param>
 /// <param name="UnitPrice">Price of one unit. [currency per unit]</param>
 /// <param name="Amount">Amount, rounded to cents, half a cent away from zero.</param>
-public sealed record BillLine(BillLineKind Kind, string Name, double Quantity, string Unit, double UnitPrice, Money Amount);
+public sealed record BillLine(BillLineKind Kind, string Name, double Quantity, string Unit, double UnitPrice, Money Amount)
+{
+    /// <summary>Place of the charge among the tariff's charges of its kind. [0-based]</summary>
+    public int Charge { get; init; }
+}

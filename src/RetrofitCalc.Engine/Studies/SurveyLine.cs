@@ -35,8 +35,11 @@ public sealed record SurveyLine
     /// <summary>Luminaires. [count]; until it is known the line is asked about and not counted.</summary>
     public int? Count { get; init; }
 
-    /// <summary>Lamps found dark or missing, over the whole line. [count]</summary>
+    /// <summary>Lamps found dark or missing, over the whole line; on a series ballast the lamps darkened with the failed one count too. [count]</summary>
     public int? LampsOut { get; init; }
+
+    /// <summary>Ballasts found dead, over the whole line; their dark lamps are among <see cref="LampsOut"/>. [count]; null when nobody has said.</summary>
+    public int? DeadBallasts { get; init; }
 
     /// <summary>Height of the luminaire over the crop, or over the floor where no crop grows.</summary>
     public Length? MountingHeight { get; init; }

@@ -1,0 +1,109 @@
+using RetrofitCalc.Engine.Billing;
+using RetrofitCalc.Engine.Heat;
+using RetrofitCalc.Engine.Operation;
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Engine.Cases;
+
+/// <summary>Energy and cost of one case by slot, and their sums by area, by season and for the site.</summary>
+internal sealed class CaseSums
+{
+    private readonly StudyContext _context;
+    private readonly CaseLoad _load;
+    private readonly double _electricShare;
+    private readonly double _unattributedPerKilowattHour;
+    private readonly double[] _slotCostPerKilowatt;
+    private readonly double[] _slotOwnCostPerKilowatt;
+
+    public CaseSums(StudyContext context, CaseLoad load, LightingCost cost)
+    {
+        (_context, _load) = (context, load);
+        _electricShare = PlantResponse.ElectricShare(Plant);
+        var drawn = context.Load.Slots.Index().Sum(slot => KilowattHours(slot.Index) * load.PlantWeights[slot.Item.Area]);
+        _unattributedPerKilowattHour = drawn > 0 ? cost.Unattributed.Units / drawn : 0;
+        Unattributed = drawn > 0 ? cost.Unattributed : Money.Zero;
+        _slotOwnCostPerKilowatt = [.. context.Load.Slots.Select(slot => OwnCostPerKilowatt(slot, cost))];
+        _slotCostPerKilowatt = [.. context.Load.Slots.Select((slot, number) => _slotOwnCostPerKilowatt[number]
+            + slot.Hours * load.HoursFactor * load.PlantWeights[slot.Area] * _unattributedPerKilowattHour)];
+    }
+
+    /// <summary>Demand billed in months without lighting energy: the season list shows it between seasons, lines and areas share it.</summary>
+    public Money Unattributed { get; }
+
+    /// <summary>Yearly cost of a kilowatt of lighting in a slot, plant and fuel included. [currency/kW]</summary>
+    public double CostPerKilowatt(int slot) => _slotCostPerKilowatt[slot];
+
+    /// <summary>Hours of a slot in the year. [h]</summary>
+    public double HoursOf(int slot) => _context.Load.Slots[slot].Hours * _load.HoursFactor;
+
+    /// <summary>Sums of an area.</summary>
+    /// <param name="area">The area.</param>
+    /// <param name="litIndex">Its index among the lit areas; below zero when no line counts there.</param>
+    public ShareFigures Area(Area area, int litIndex)
+    {
+        var numbers = _context.Load.Slots.Index().Where(slot => slot.Item.Area == litIndex).Select(slot => slot.Index).ToList();
+        var hours = _context.Operations[area.Id].Hours * _load.HoursFactor;
+        return Figures(area.Name, numbers, hours, _slotCostPerKilowatt) with { Id = area.Id };
+    }
+
+    public ShareFigures Season(int season)
+    {
+        var numbers = _context.Load.Slots.Index().Where(slot => slot.Item.Season == season).Select(slot => slot.Index).ToList();
+        var hours = OperatingTime.FromHours(_context.Load.HoursWith(slot => slot.Season == season) * _load.HoursFactor);
+        var figures = WithPeak(Figures(_context.Load.SeasonNames[season], numbers, hours, _slotOwnCostPerKilowatt), season);
+        return season == _context.Load.SeasonNames.Count - 1 ? figures with { Cost = figures.Cost + Unattributed } : figures;
+    }
+
+    /// <summary>The whole site: sum of the areas, and hours with any light counted once.</summary>
+    public ShareFigures Site(string name, IReadOnlyList<ShareFigures> areas) => areas.Aggregate(
+        new ShareFigures(name, default, default, default, default, default, 0, default),
+        (sum, area) => sum with
+        {
+            Connected = sum.Connected + area.Connected,
+            BallastLoss = sum.BallastLoss + area.BallastLoss,
+            Lighting = sum.Lighting + area.Lighting,
+            Plant = sum.Plant + area.Plant,
+            FuelTherms = sum.FuelTherms + area.FuelTherms,
+            Cost = sum.Cost + area.Cost,
+            Heat = sum.Heat + area.Heat,
+        }) with { Hours = OperatingTime.FromHours(_context.Load.HoursWith(_ => true) * _load.HoursFactor) };
+
+    private PlantInteraction Plant => _context.Study.Site.Plant;
+
+    private double HeatShare(Slot slot) => _context.LitAreas[slot.Area].Area.HeatInSpace;
+
+    private double KilowattHours(int slot) => _load.SlotKilowatts[slot] * HoursOf(slot);
+
+    private double OwnCostPerKilowatt(Slot slot, LightingCost cost)
+    {
+        var electricity = 0.0;
+        for (var cell = 0; cell < slot.CellHours.Length; cell++)
+            electricity += slot.CellHours[cell] * cost.PerKilowattHour[cell];
+        var fuelTherms = PlantResponse.FuelTherms(Plant, Energy.FromKilowattHours(slot.Hours * HeatShare(slot)));
+        return _load.HoursFactor * (electricity * _load.PlantWeights[slot.Area] - fuelTherms * Plant.FuelPricePerTherm.Units);
+    }
+
+    private ShareFigures Figures(string name, List<int> slots, OperatingTime hours, double[] costPerKilowatt)
+    {
+        var lighting = Energy.FromKilowattHours(slots.Sum(KilowattHours));
+        var inSpace = Energy.FromKilowattHours(slots.Sum(slot => KilowattHours(slot) * HeatShare(_context.Load.Slots[slot])));
+        return new(name, default, default, hours, lighting, inSpace * _electricShare, PlantResponse.FuelTherms(Plant, inSpace),
+            Money.FromUnits(slots.Sum(slot => _load.SlotKilowatts[slot] * costPerKilowatt[slot])));
+    }
+
+    /// <summary>Adds the highest power drawn in a season at any one time, all areas together, with its loss and heat.</summary>
+    private ShareFigures WithPeak(ShareFigures figures, int season)
+    {
+        var (peak, loss, heat) = (0.0, 0.0, 0.0);
+        foreach (var state in _context.Load.Timeline.States)
+        {
+            var slots = state.Where(slot => slot != SiteTimeline.Dark && _context.Load.Slots[slot].Season == season).ToList();
+            var kilowatts = slots.Sum(slot => _load.SlotKilowatts[slot]);
+            if (kilowatts > peak)
+                (peak, loss, heat) = (kilowatts, slots.Sum(slot => _load.SlotLossKilowatts[slot]), slots.Sum(slot => _load.SlotKilowatts[slot] * HeatShare(_context.Load.Slots[slot])));
+        }
+        return figures with { Connected = Power.FromKilowatts(peak), BallastLoss = Power.FromKilowatts(loss), Heat = Power.FromKilowatts(heat) };
+    }
+}

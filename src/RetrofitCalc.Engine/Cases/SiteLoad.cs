@@ -1,0 +1,68 @@
+using RetrofitCalc.Engine.Billing;
+using RetrofitCalc.Engine.Operation;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Engine.Cases;
+
+/// <summary>When load falls in the year and how the tariff sees it: everything of a bill that does not depend on watts.</summary>
+public sealed class SiteLoad
+{
+    /// <summary>Lays the areas' operation and the tariff over the year.</summary>
+    /// <param name="areas">Operation of each lit area.</param>
+    /// <param name="study">The study.</param>
+    /// <param name="year">The year at the site's clock.</param>
+    public SiteLoad(IReadOnlyList<AreaOperation> areas, Study study, SiteYear year)
+    {
+        Tariff = new(study.Tariff, year);
+        SeasonNames = NamesOf(study.Areas);
+        FirstSlots = [.. areas.Select((_, index) => areas.Take(index).Sum(area => area.Modes.Count))];
+        Slots = [.. areas.SelectMany(SlotsOf)];
+        Timeline = new(areas, FirstSlots, year);
+        Demand = [.. study.Tariff.Demand.Select((charge, index) =>
+            Tariff.DemandSpans[index].Select(spans => new DemandWindows(charge, spans, Timeline, year)).ToArray())];
+    }
+
+    /// <summary>The tariff over the year.</summary>
+    public TariffCalendar Tariff { get; }
+
+    /// <summary>Season names of the site, then "All year" where a weekly schedule is used, then "Between seasons".</summary>
+    public IReadOnlyList<string> SeasonNames { get; }
+
+    /// <summary>Number of the first slot of each lit area.</summary>
+    public IReadOnlyList<int> FirstSlots { get; }
+
+    /// <summary>Modes of all lit areas, with their hours.</summary>
+    public IReadOnlyList<Slot> Slots { get; }
+
+    /// <summary>The site's year in segments of constant load.</summary>
+    public SiteTimeline Timeline { get; }
+
+    /// <summary>By demand charge and month: the loads it could bill.</summary>
+    public IReadOnlyList<IReadOnlyList<DemandWindows>> Demand { get; }
+
+    /// <summary>Hours in which a condition on any area's slot holds, overlaps counted once. [h]</summary>
+    /// <param name="holds">The condition.</param>
+    public double HoursWith(Func<Slot, bool> holds)
+    {
+        var hours = 0.0;
+        for (var state = 0; state < Timeline.States.Count; state++)
+            if (Timeline.States[state].Any(slot => slot != SiteTimeline.Dark && holds(Slots[slot])))
+                hours += Timeline.Hours[state];
+        return hours;
+    }
+
+    private IEnumerable<Slot> SlotsOf(AreaOperation area, int index) => area.Modes.Select(mode =>
+    {
+        LitSpell[] spells = [.. area.Spells.Where(spell => spell.Mode == mode)];
+        var season = SeasonNames.Index().First(name => name.Item == mode.Season).Index;
+        return new Slot(index, mode, season, spells.Sum(spell => spell.Hours), Tariff.HoursByCell(spells));
+    });
+
+    private static List<string> NamesOf(IReadOnlyList<Area> areas) =>
+    [
+        .. areas.Where(area => area.GrowsCrop).SelectMany(area => area.Seasons).Select(season => season.Name)
+            .Concat(areas.Where(area => !area.GrowsCrop && area.Weekly is not null).Select(_ => LitMode.AllYear))
+            .Distinct(),
+        LitMode.BetweenSeasons,
+    ];
+}

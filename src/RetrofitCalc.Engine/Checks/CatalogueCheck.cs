@@ -1,0 +1,75 @@
+using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Engine.Checks;
+
+internal static class CatalogueCheck
+{
+    public static void Run(Study study, Problems problems)
+    {
+        var catalogue = study.Catalogue;
+        CheckUnique(catalogue, problems);
+        var lamps = catalogue.Lamps.Select(lamp => lamp.Id).ToHashSet();
+        var ballasts = catalogue.Ballasts.Select(ballast => ballast.Id).ToHashSet();
+        foreach (var (index, setUp) in catalogue.SetUps.Index())
+        {
+            var path = $"Catalogue.SetUps[{index}]";
+            if (!lamps.Contains(setUp.Lamp))
+                problems.Add($"{path}.Lamp", $"Set-up \"{setUp.Name}\" has lamp \"{setUp.Lamp}\", which is not in the catalogue.");
+            if (setUp.Ballasts.Count == 0)
+                problems.Add($"{path}.Ballasts", $"Set-up \"{setUp.Name}\" has no ballast position; say at least how many lamps it has.");
+            foreach (var (number, position) in setUp.Ballasts.Index())
+                CheckPosition(setUp, position, ballasts, $"{path}.Ballasts[{number}]", problems);
+            CheckPowers(setUp, path, problems);
+        }
+        foreach (var (index, ballast) in catalogue.Ballasts.Index())
+        {
+            problems.InRange($"Catalogue.Ballasts[{index}].BallastFactor", $"Ballast factor of \"{ballast.Name}\"", ballast.BallastFactor, 0.4, 1.4);
+            problems.InRange($"Catalogue.Ballasts[{index}].LuminousEfficiency", $"Ballast efficiency of \"{ballast.Name}\"", ballast.LuminousEfficiency, 0.3, 1);
+            problems.NotNegative($"Catalogue.Ballasts[{index}].LampsOutPower", $"Dark power of \"{ballast.Name}\"", ballast.LampsOutPower?.Watts);
+        }
+        foreach (var (index, lamp) in catalogue.Lamps.Index())
+            problems.Positive($"Catalogue.Lamps[{index}].ArcPower", $"Arc power of \"{lamp.Name}\" (watts)", lamp.ArcPower?.Watts);
+        CheckReplacements("Tubes", catalogue.Tubes, problems);
+        CheckReplacements("Luminaires", catalogue.Luminaires, problems);
+    }
+
+    private static void CheckUnique(CatalogueExtract catalogue, Problems problems)
+    {
+        problems.Unique("Catalogue.SetUps", "Set-up", catalogue.SetUps.Select(entry => entry.Id));
+        problems.Unique("Catalogue.Lamps", "Lamp", catalogue.Lamps.Select(entry => entry.Id));
+        problems.Unique("Catalogue.Ballasts", "Ballast", catalogue.Ballasts.Select(entry => entry.Id));
+        problems.Unique("Catalogue.Tubes", "Tube", catalogue.Tubes.Select(entry => entry.Id));
+        problems.Unique("Catalogue.Luminaires", "Luminaire", catalogue.Luminaires.Select(entry => entry.Id));
+    }
+
+    private static void CheckPosition(SetUp setUp, BallastPosition position, HashSet<string> ballasts, string path, Problems problems)
+    {
+        problems.InRange($"{path}.LampsDriven", $"Lamps on a ballast of \"{setUp.Name}\"", position.LampsDriven, 1, 100);
+        if (position.Ballast is { } id && !ballasts.Contains(id))
+            problems.Add($"{path}.Ballast", $"Set-up \"{setUp.Name}\" has ballast \"{id}\", which is not in the catalogue.");
+    }
+
+    private static void CheckPowers(SetUp setUp, string path, Problems problems)
+    {
+        problems.Positive($"{path}.TestedPower", $"Tested power of \"{setUp.Name}\" (watts)", setUp.TestedPower?.Watts);
+        problems.Positive($"{path}.NameplatePower", $"Nameplate power of \"{setUp.Name}\" (watts)", setUp.NameplatePower?.Watts);
+        foreach (var (number, step) in setUp.Steps.Index())
+        {
+            problems.NotNegative($"{path}.Steps[{number}].TestedPower", $"Tested power of step \"{step.Name}\" (watts)", step.TestedPower?.Watts);
+            if (step.BallastIndexes.Count == 0 || step.BallastIndexes.Distinct().Count() < step.BallastIndexes.Count
+                || step.BallastIndexes.Any(index => index < 0 || index >= setUp.Ballasts.Count))
+                problems.Add($"{path}.Steps[{number}].BallastIndexes", $"Step \"{step.Name}\" of \"{setUp.Name}\" names ballasts {string.Join(", ", step.BallastIndexes)}; each must be different and 0 to {setUp.Ballasts.Count - 1}.");
+        }
+    }
+
+    private static void CheckReplacements(string kind, IReadOnlyList<Replacement> products, Problems problems)
+    {
+        foreach (var (index, product) in products.Index())
+        {
+            problems.Positive($"Catalogue.{kind}[{index}].LinePower", $"Line power of \"{product.Name}\" (watts)", product.LinePower.Watts);
+            if (product.Voltage is { } range && range.Lowest > range.Highest)
+                problems.Add($"Catalogue.{kind}[{index}].Voltage", $"\"{product.Name}\" takes {Problems.Text(range.Lowest)} to {Problems.Text(range.Highest)} V; the first must be the lower.");
+        }
+    }
+}

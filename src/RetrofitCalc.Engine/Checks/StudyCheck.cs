@@ -1,0 +1,20 @@
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Engine.Checks;
+
+/// <summary>Everything that makes a study impossible to evaluate.</summary>
+internal static class StudyCheck
+{
+    public static IReadOnlyList<StudyProblem> Run(Study study)
+    {
+        var problems = new Problems();
+        SiteCheck.Run(study, problems);
+        AreaCheck.Run(study, problems);
+        LineCheck.Run(study, problems);
+        TariffCheck.Run(study, problems);
+        OptionCheck.Run(study, problems);
+        AssumptionsCheck.Run(study, problems);
+        CatalogueCheck.Run(study, problems);
+        return problems.Found;
+    }
+}

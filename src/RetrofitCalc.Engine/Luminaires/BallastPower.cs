@@ -1,0 +1,40 @@
+using RetrofitCalc.Engine.Quantities;
+
+namespace RetrofitCalc.Engine.Luminaires;
+
+/// <summary>Power of lamps on one ballast.</summary>
+public static class BallastPower
+{
+    /// <summary>Power the lamps take from the ballast: P = n · P_arc · BF (E-01).</summary>
+    /// <param name="lamps">Lamps lit on the ballast. [count]</param>
+    /// <param name="arcPower">Rated arc power of one lamp.</param>
+    /// <param name="ballastFactor">Light relative to the reference ballast. [unitless, 0–2]</param>
+    /// <remarks>Takes light as proportional to arc power. Ballast factor: IES definition.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A negative count, or a ballast factor outside its range.</exception>
+    public static Power Lamps(int lamps, Power arcPower, double ballastFactor) =>
+        arcPower * (Require.Count(lamps) * Require.InRange(ballastFactor, 0, 2));
+
+    /// <summary>Power drawn from the line: P_in = n · P_arc · BF / BLE (E-01).</summary>
+    /// <param name="lampPower">Power the lamps take.</param>
+    /// <param name="luminousEfficiency">Ballast luminous efficiency. [unitless, above 0 to 1]</param>
+    /// <remarks>Ballast luminous efficiency: 10 CFR 430 subpart B, appendix Q.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">Efficiency outside its range.</exception>
+    public static Power Input(Power lampPower, double luminousEfficiency) =>
+        lampPower / Require.InRange(luminousEfficiency, 0.01, 1);
+
+    /// <summary>Loss in the ballast: input less what the lamps take (E-02); null when the two contradict each other.</summary>
+    /// <param name="input">Power drawn from the line.</param>
+    /// <param name="lampPower">Power the lamps take.</param>
+    public static Power? Loss(Power input, Power lampPower) => input >= lampPower ? input - lampPower : null;
+
+    /// <summary>Ballast efficacy factor: BEF = 100 · BF / P_in (E-03). [1/W]</summary>
+    /// <param name="ballastFactor">Light relative to the reference ballast. [unitless]</param>
+    /// <param name="input">Power drawn from the line; above zero.</param>
+    /// <remarks>Compare only for the same lamps and count. 42 USC 6295(g)(5).</remarks>
+    public static double EfficacyFactor(double ballastFactor, Power input) => 100 * ballastFactor / input.Watts;
+
+    /// <summary>Most a ballast may draw to reach a ballast efficacy factor: P_in = 100 · BF / BEF (E-03).</summary>
+    /// <param name="ballastFactor">Light relative to the reference ballast. [unitless]</param>
+    /// <param name="efficacyFactor">Least ballast efficacy factor. [1/W, above 0]</param>
+    public static Power MaximumInput(double ballastFactor, double efficacyFactor) => Power.FromWatts(100 * ballastFactor / efficacyFactor);
+}

@@ -1,0 +1,57 @@
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Engine.Operation;
+
+/// <summary>An area's year of light.</summary>
+public sealed class AreaOperation
+{
+    /// <summary>Works out when the area is lit.</summary>
+    /// <param name="area">The area.</param>
+    /// <param name="year">The year at the site's clock.</param>
+    public AreaOperation(Area area, SiteYear year)
+    {
+        Area = area;
+        Spells = LitSpells.Of(area, year);
+        Modes = [.. Spells.Select(spell => spell.Mode).Distinct()];
+        Hours = OperatingTime.FromHours(Spells.Sum(spell => spell.Hours));
+        Starts = CountStarts(Spells, year);
+    }
+
+    /// <summary>The area.</summary>
+    public Area Area { get; }
+
+    /// <summary>Lit spells in order.</summary>
+    public IReadOnlyList<LitSpell> Spells { get; }
+
+    /// <summary>Ways in which it is lit, in order of first use.</summary>
+    public IReadOnlyList<LitMode> Modes { get; }
+
+    /// <summary>Hours lit in the year.</summary>
+    public OperatingTime Hours { get; }
+
+    /// <summary>Times the lights come on in the year; a light burning over New Year or on into the next spell is not switched on. [count]</summary>
+    public int Starts { get; }
+
+    /// <summary>How a line here is used.</summary>
+    /// <param name="hoursFactor">Factor on hours. [unitless, above 0]</param>
+    public LineOperation LineOperation(double hoursFactor)
+    {
+        var hours = Hours * hoursFactor;
+        return new(hours, Starts, Starts > 0 ? hours.Hours / Starts : hours.Hours);
+    }
+
+    private static int CountStarts(IReadOnlyList<LitSpell> spells, SiteYear year)
+    {
+        var starts = 0;
+        // The year wraps: lights burning at its end were burning at its start.
+        var litUntil = spells.Count > 0 && spells[^1].End == year.End ? year.Start : year.Start - 1;
+        foreach (var spell in spells)
+        {
+            if (spell.Start > litUntil)
+                starts++;
+            litUntil = spell.End;
+        }
+        return starts;
+    }
+}
