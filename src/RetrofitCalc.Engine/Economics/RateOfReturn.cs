@@ -6,6 +6,9 @@ namespace RetrofitCalc.Engine.Economics;
 /// <summary>Rates at which a row of amounts is worth nothing: ASTM E1057.</summary>
 public static class RateOfReturn
 {
+    /// <summary>−100 %, as near as rounding can tell.</summary>
+    private const double LossOfEverything = -1 + 1e-9;
+
     /// <summary>Every internal rate of return above −100 %, lowest first: none, one or several.</summary>
     /// <param name="flows">Amounts, year 0 first.</param>
     /// <remarks>
@@ -14,7 +17,7 @@ public static class RateOfReturn
     /// never changes sign has no rate.
     /// </remarks>
     public static IReadOnlyList<double> All(IReadOnlyList<Money> flows) =>
-        [.. PositiveRoots.Of([.. flows.Select(flow => flow.Units)]).Select(x => 1 / x - 1).Order()];
+        [.. PositiveRoots.Of([.. flows.Select(flow => flow.Units)]).Select(x => 1 / x - 1).Where(rate => rate > LossOfEverything).Order()];
 
     /// <summary>Rate of dated amounts; null unless they change sign exactly once, where one rate is certain.</summary>
     /// <param name="flows">Amounts with their days, the earliest first.</param>
