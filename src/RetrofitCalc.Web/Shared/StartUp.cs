@@ -9,10 +9,24 @@ public static class StartUp
     /// <summary>Creates or updates the database; says in one message why that cannot be done.</summary>
     public static async Task<bool> PrepareDatabaseAsync(WebApplication app)
     {
-        var database = app.Services.GetRequiredService<DatabaseStart>();
-        if (await database.PrepareAsync(app.Lifetime.ApplicationStopping) is not { } problem) return true;
+        if (await ProblemAsync(app) is not { } problem) return true;
         await Console.Error.WriteLineAsync(problem.ToString());
         return false;
+    }
+
+    private static async Task<DatabaseProblem?> ProblemAsync(WebApplication app)
+    {
+        try
+        {
+            return await app.Services.GetRequiredService<DatabaseStart>().PrepareAsync(app.Lifetime.ApplicationStopping);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return new DatabaseProblem(
+                $"The folder of the database cannot be made or opened: {failure.Message}",
+                "Nothing was changed.",
+                "Set Data__Path to a file in a folder you may write to, then start again.");
+        }
     }
 
     /// <summary>Serves until stopped; prints the address once the program answers there, or why it cannot.</summary>
