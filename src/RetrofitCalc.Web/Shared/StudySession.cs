@@ -68,7 +68,6 @@ public sealed class StudySession(StudyStore store, CatalogueStore catalogue, Saf
         var before = State;
         var after = edit(before);
         if (ReferenceEquals(after, before)) return;
-        after = after with { Study = await catalogue.ResolveAsync(after.Study) };
         _history.Record(new UndoStep(what, before, after));
         await ShowAndSaveAsync(after);
     }
@@ -100,23 +99,29 @@ public sealed class StudySession(StudyStore store, CatalogueStore catalogue, Saf
         _theirs = null;
         _history.Clear();
         State = new EditState(stored.Study, ReadDrafts(stored.DraftsJson));
+        _edits++;
         Saved = new SaveState.Saved(stored.Updated);
         Result = null;
         ReadyAsync = EvaluateAsync();
     }
 
+    /// <summary>The study changes before anything is awaited, so that two quick edits build on each other.</summary>
     private async Task ShowAndSaveAsync(EditState state)
     {
         State = state;
         Saved = new SaveState.Saving();
+        var edit = ++_edits;
         Changed?.Invoke();
+        var resolved = await catalogue.ResolveAsync(state.Study);
+        if (edit != _edits) return;
+        State = state with { Study = resolved };
         await EvaluateAsync();
-        await SaveAsync();
+        if (edit == _edits) await SaveAsync();
     }
 
     private async Task EvaluateAsync()
     {
-        var edit = ++_edits;
+        var edit = _edits;
         var study = State.Study;
         Stale = Result is not null;
         var (problems, result) = await Task.Run(() =>

@@ -47,6 +47,18 @@ public sealed class Study_session(LocalData data) : IClassFixture<LocalData>
     }
 
     [Fact]
+    public async Task builds_two_quick_edits_on_each_other()
+    {
+        var id = await NewStudyAsync();
+        var session = await OpenAsync(id);
+        var one = session.EditAsync("name", Rename("North house"));
+        var two = session.EditAsync("zone", study => study with { Site = study.Site with { TimeZone = "Europe/Oslo" } });
+        await Task.WhenAll(one, two);
+        var stored = (await data.Studies.FindAsync(id))!.Study;
+        Assert.Equal(("North house", "Europe/Oslo"), (stored.Name, stored.Site.TimeZone));
+    }
+
+    [Fact]
     public async Task keeps_a_text_that_could_not_be_read_through_closing_and_opening()
     {
         var id = await NewStudyAsync();
