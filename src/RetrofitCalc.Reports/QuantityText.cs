@@ -116,6 +116,9 @@ public sealed class QuantityText
     public string Date(LocalDate date) =>
         LocalDatePattern.CreateWithInvariantCulture(_american ? "MMMM d, uuuu" : "d MMMM uuuu").Format(date);
 
+    /// <summary>"Aug 2029".</summary>
+    public string Month(LocalDate date) => LocalDatePattern.CreateWithInvariantCulture("MMM uuuu").Format(date);
+
     private string Currencied(double units, int decimals) =>
         Signed(units, decimals, v => v.ToString("C" + decimals, _numbers).Replace(" ", NoBreak, StringComparison.Ordinal));
 

@@ -7,8 +7,8 @@ namespace RetrofitCalc.Web.Features.Summary;
 public static class SummaryDownloads
 {
     public static void MapStudyDownloads(this IEndpointRouteBuilder app) =>
-        app.MapGet("/studies/{id:guid}/file", async (Guid id, StudyStore store, CancellationToken stop) =>
+        app.MapGet("/studies/{id:guid}/file", async Task<IResult> (Guid id, StudyStore store, CancellationToken stop) =>
             await store.FindAsync(id, stop) is { } stored
-                ? Results.File(StudyFile.Write(stored.Study), "application/json", "study.json")
-                : Results.NotFound());
+                ? TypedResults.File(StudyFile.Write(stored.Study), "application/json", "study.json")
+                : TypedResults.NotFound());
 }

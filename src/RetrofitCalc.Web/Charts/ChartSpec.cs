@@ -1,0 +1,64 @@
+using System.Text.Json.Serialization;
+
+namespace RetrofitCalc.Web.Charts;
+
+/// <summary>Ways of drawing.</summary>
+[JsonConverter(typeof(JsonStringEnumConverter<ChartKind>))]
+public enum ChartKind
+{
+    /// <summary>Lying bars, a label at the end of each.</summary>
+    Bars,
+    /// <summary>A line over years.</summary>
+    Line,
+    /// <summary>Marks on a row of years for each thing that wears out.</summary>
+    Calendar,
+}
+
+/// <summary>How something is inked. The colours stand in the style sheet.</summary>
+[JsonConverter(typeof(JsonStringEnumConverter<Ink>))]
+public enum Ink
+{
+    Now,
+    NowHatched,
+    Proposed,
+    ProposedHatched,
+    ProposedLine,
+    /// <summary>A wide pale stroke along an axis: how far a value may lie off.</summary>
+    Span,
+    /// <summary>A ring in ink: the one point that matters.</summary>
+    Ring,
+    HollowCircle,
+    FilledSquare,
+}
+
+/// <summary>A drawing with every position and every word decided: the script only draws it.</summary>
+public sealed record ChartSpec(ChartKind Kind, IReadOnlyList<ChartSeries> Series)
+{
+    /// <summary>Names of the bars' groups, in lines; empty for other kinds.</summary>
+    public IReadOnlyList<IReadOnlyList<string>> Groups { get; init; } = [];
+
+    public ChartAxis Across { get; init; } = ChartAxis.Bare;
+
+    public ChartAxis Up { get; init; } = ChartAxis.Bare;
+
+    /// <summary>Rows of bars or of a calendar; the plot grows with them.</summary>
+    public int Rows => Kind == ChartKind.Bars ? Groups.Count : Up.Ticks.Count;
+}
+
+/// <param name="Stack">Bars of the same stack lie end to end.</param>
+public sealed record ChartSeries(string Name, Ink Ink, IReadOnlyList<ChartPoint> Points, string Stack = "");
+
+/// <param name="X">Position along; for bars the length.</param>
+/// <param name="Y">Position up; for bars the number of the group.</param>
+/// <param name="Label">Written beside it; null for none.</param>
+public sealed record ChartPoint(double X, double Y, string? Label = null);
+
+/// <param name="Low">Where the axis begins.</param>
+/// <param name="High">Where it ends.</param>
+public sealed record ChartAxis(double Low, double High, IReadOnlyList<ChartTick> Ticks, string Title = "")
+{
+    public static ChartAxis Bare { get; } = new(0, 0, []);
+}
+
+/// <param name="Lines">The label, in one or two lines.</param>
+public sealed record ChartTick(double At, IReadOnlyList<string> Lines);

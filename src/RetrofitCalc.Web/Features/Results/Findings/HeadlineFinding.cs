@@ -1,0 +1,53 @@
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Reports;
+
+namespace RetrofitCalc.Web.Features.Results.Findings;
+
+/// <summary>Title of the results page: what the chosen option does, in one sentence.</summary>
+public static class HeadlineFinding
+{
+    public static string Sentence(StudyResult result, QuantityText text)
+    {
+        if (result.Now.Lines.Count == 0) return "No luminaire is counted yet";
+        return result.Chosen is { } option ? Of(option, text) : $"The lights cost {text.Money(result.Now.Site.Cost)} a year to run";
+    }
+
+    /// <summary>The sentence below the title: the bill, the first cost, and what still stands in the way.</summary>
+    public static string Lead(StudyResult result, QuantityText text)
+    {
+        if (result.Chosen is not { } option) return "There is nothing to compare them with yet.";
+        var bill = option.AnnualBillSaving.Units >= 0
+            ? $"It takes {text.Money(option.AnnualBillSaving)} off the bill in the first year"
+            : $"It adds {text.Money(-option.AnnualBillSaving)} to the bill in the first year";
+        return $"{bill} and costs {text.Money(option.FirstCost.Total)} to do. {LostAgain(option)}{Stops(result)}";
+    }
+
+    private static string Of(OptionResult option, QuantityText text)
+    {
+        var (name, years) = (option.Option.Name, option.CashFlow.Count - 1);
+        return option.SimplePayback.Years switch
+        {
+            null => $"{name} never pays back in {years} years",
+            0 => $"{name} costs nothing more to do and pays from the first day",
+            { } likely => $"{name} pays back in {text.Number(likely, 1)} years{Range(option, text, years)}",
+        };
+    }
+
+    private static string Range(OptionResult option, QuantityText text, int years) => option.Ranges.Payback switch
+    {
+        { Low: { } low, High: { } high } when high > low => $"; the likely range is {text.Number(low, 1)} to {text.Number(high, 1)}",
+        { Low: { } low, High: null } => $"; the likely range runs from {text.Number(low, 1)} to never in {years}",
+        _ => "",
+    };
+
+    private static string LostAgain(OptionResult option) =>
+        option.SimplePayback.LostAgain ? "A later replacement takes the gain below zero once more. " : "";
+
+    private static string Stops(StudyResult result) =>
+        result.Notices.Count(n => n is { Severity: NoticeSeverity.Stop, Open: true }) switch
+        {
+            0 => "No safety stop is open.",
+            1 => "One safety stop is open.",
+            var open => $"{open} safety stops are open.",
+        };
+}

@@ -1,0 +1,87 @@
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Reports;
+
+namespace RetrofitCalc.Web.Features.Results;
+
+/// <summary>A column of the comparison.</summary>
+public sealed record WayColumn(string Name, bool Now = false, bool Chosen = false);
+
+/// <summary>A row of the comparison, with one cell for each column.</summary>
+public sealed record WayRow(string Name, string Unit, IReadOnlyList<string> Cells);
+
+/// <summary>Rows under one heading.</summary>
+public sealed record WayGroup(string Name, IReadOnlyList<WayRow> Rows);
+
+/// <summary>All ways to go side by side: keeping first, the chosen one beside it.</summary>
+public sealed class WaysTable
+{
+    private readonly StudyResult _result;
+    private readonly QuantityText _text;
+    private readonly List<OptionResult> _options;
+
+    private WaysTable(StudyResult result, QuantityText text)
+    {
+        (_result, _text) = (result, text);
+        _options = [.. result.Options.OrderByDescending(option => option == result.Chosen)];
+        Columns = [new("Keep as is", Now: true), .. _options.Select(o => new WayColumn(o.Option.Name, Chosen: o == result.Chosen))];
+        Groups = [new("Power and bill", [.. PowerAndBill()]), new("Money", [.. MoneyRows()]), new("Crop and safety", [.. CropAndSafety()])];
+    }
+
+    public IReadOnlyList<WayColumn> Columns { get; }
+
+    public IReadOnlyList<WayGroup> Groups { get; }
+
+    public static WaysTable Of(StudyResult result, QuantityText text) => new(result, text);
+
+    private int Years => _result.Study.Assumptions.StudyYears;
+
+    private IEnumerable<WayRow> PowerAndBill()
+    {
+        yield return Site("Connected load", "W", s => _text.Number(s.Connected.Watts));
+        yield return Site("of it lost in ballasts", "W", s => _text.Number(s.BallastLoss.Watts));
+        yield return Site("Heat from lights", "BTU/h", s => _text.Number(s.Heat.BtuPerHour));
+        yield return Site("Cooling it asks for", "tons", s => _text.Number(s.Heat.TonsOfCooling, 1));
+        yield return Site("Lighting energy", "kWh/yr", s => _text.Number(s.Lighting.KilowattHours));
+        yield return Site("Cooling and heating that follow", "kWh/yr", s => _text.Number(s.Plant.KilowattHours));
+        yield return Site("Bill, lights and plant", "per year", s => _text.Money(s.Cost));
+    }
+
+    private IEnumerable<WayRow> MoneyRows()
+    {
+        yield return Options("First cost after incentive", "", "none", o => _text.Money(o.FirstCost.Total));
+        yield return new WayRow($"Lamps, ballasts and tubes, {Years} years", "at prices of the start",
+            [_text.Money(Upkeep(_result.Now)), .. _options.Select(o => _text.Money(Upkeep(o.After)))]);
+        yield return Options("Payback, likely", "", QuantityText.DoesNotApply, o => _text.Payback(o.SimplePayback, Years));
+        yield return Options("Payback, range", "", QuantityText.DoesNotApply, o => _text.Range(o.Ranges.Payback, Years));
+        yield return Options("Payback without replacements or price rises", "", QuantityText.DoesNotApply, o => _text.Payback(o.PlainPayback, Years));
+        yield return Options("Payback, discounted", "", QuantityText.DoesNotApply, o => _text.Payback(o.DiscountedPayback, Years));
+        yield return Options("Net present value", "", "reference", o => _text.Money(o.NetPresentValue));
+        yield return Options("Net present value, range", "", QuantityText.DoesNotApply, o => _text.Range(o.Ranges.NetPresentValue));
+        yield return Options("Internal rate of return", "per year", QuantityText.DoesNotApply, Rates);
+    }
+
+    private IEnumerable<WayRow> CropAndSafety()
+    {
+        yield return Options("Crop light", "", QuantityText.NotKnown, _ => QuantityText.NotKnown);
+        yield return Options("Open safety stops", "", QuantityText.DoesNotApply, o => o == _result.Chosen
+            ? $"{_result.Notices.Count(n => n is { Severity: NoticeSeverity.Stop, Open: true })}"
+            : "not looked at");
+        yield return Options("Lines refused", "", QuantityText.DoesNotApply, o => $"{o.Refused.Count}");
+    }
+
+    private string Rates(OptionResult option) => option.InternalRates switch
+    {
+        [] => "none",
+        [var rate] => _text.Percent(rate, 1),
+        { Count: var several } => $"{several} rates: {string.Join(", ", option.InternalRates.Select(r => _text.Percent(r, 1)))}",
+    };
+
+    private WayRow Site(string name, string unit, Func<ShareFigures, string> cell) =>
+        new(name, unit, [cell(_result.Now.Site), .. _options.Select(o => cell(o.After.Site))]);
+
+    private WayRow Options(string name, string unit, string now, Func<OptionResult, string> cell) =>
+        new(name, unit, [now, .. _options.Select(cell)]);
+
+    private static Money Upkeep(LightingCase side) => side.Replacements.Aggregate(Money.Zero, (sum, due) => sum + due.Cost);
+}
