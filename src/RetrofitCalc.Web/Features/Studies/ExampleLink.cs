@@ -12,6 +12,6 @@ public static class ExampleLink
             var example = WorkedExample.Load();
             var listed = (await store.ListAsync(archived: false, stop)).FirstOrDefault(s => s.Invented && s.Name == example.Name);
             var id = listed?.Id ?? (await store.AddAsync(example, stop)).Id;
-            return Results.Redirect($"/studies/{id}/survey");
+            return TypedResults.Redirect($"/studies/{id}/survey");
         });
 }
