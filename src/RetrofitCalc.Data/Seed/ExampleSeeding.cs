@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using NodaTime;
 using RetrofitCalc.Data.Model;
+using RetrofitCalc.Files.Examples;
 
 namespace RetrofitCalc.Data.Seed;
 
@@ -14,6 +15,6 @@ internal sealed class ExampleSeeding(RetrofitContext db, Instant now)
     {
         if (await db.Settings.AnyAsync(s => s.WorkspaceId == WorkspaceRow.Local && s.Name == Mark, stop)) return;
         db.Add(new SettingRow { WorkspaceId = WorkspaceRow.Local, Name = Mark, Value = "true" });
-        if (Shipped.Example() is { } example) db.Add(StudyStore.NewRow(ExampleId, example, now));
+        db.Add(StudyStore.NewRow(ExampleId, WorkedExample.Load(), now));
     }
 }

@@ -1,11 +1,10 @@
 using System.Text.Json;
 using RetrofitCalc.Engine.Catalogue;
-using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Studies;
 
 namespace RetrofitCalc.Data.Seed;
 
-/// <summary>What ships inside the program: the catalogue and the worked example.</summary>
+/// <summary>The catalogue that ships inside the program.</summary>
 public static class Shipped
 {
     public static CatalogueExtract Catalogue() => new()
@@ -22,6 +21,4 @@ public static class Shipped
         using var stream = typeof(Shipped).Assembly.GetManifestResourceStream($"RetrofitCalc.Data.Seed.{name}.json")!;
         return JsonSerializer.Deserialize<T[]>(stream, RetrofitJson.Options)!;
     }
-
-    internal static Study? Example() => null;
 }
