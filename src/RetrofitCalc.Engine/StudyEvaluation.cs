@@ -4,15 +4,12 @@ using RetrofitCalc.Engine.Economics;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Safety;
 using RetrofitCalc.Engine.Studies;
-using RetrofitCalc.Engine.Uncertainty;
 
 namespace RetrofitCalc.Engine;
 
 /// <summary>The front door: a complete study in, its result out. Same study, same result, on every machine.</summary>
 public static class StudyEvaluation
 {
-    private static readonly Dictionary<string, Measure> KeepAll = [];
-
     /// <summary>What makes a study impossible to evaluate; empty when it can be evaluated.</summary>
     /// <param name="study">The study.</param>
     public static IReadOnlyList<StudyProblem> Check(Study study) => StudyCheck.Run(study);
@@ -26,12 +23,12 @@ public static class StudyEvaluation
         if (Check(study) is { Count: > 0 } problems)
             throw new InvalidStudyException(problems);
         var context = new StudyContext(study);
-        var now = CaseEvaluation.Evaluate(context, CaseEvaluation.Now, KeepAll, null, Perturbation.None);
+        var present = new PresentCases(context);
         return new()
         {
             Study = study,
-            Now = now,
-            Options = [.. study.Options.Select(option => OptionEvaluation.Run(context, now, option))],
+            Now = present.Likely(),
+            Options = [.. study.Options.Select(option => OptionEvaluation.Run(present, option))],
             Questions = StudyQuestions.Of(context),
             Notices = SafetyEvaluation.Run(study, rules),
             Remarks = StudyRemarks.Of(context),

@@ -1,19 +1,15 @@
-using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Luminaires;
-using RetrofitCalc.Engine.Quantities;
-using RetrofitCalc.Engine.Results;
-using RetrofitCalc.Engine.Uncertainty;
 
 namespace RetrofitCalc.Engine.Cases;
 
-/// <summary>What each counted line draws in one case, uncertain watts factored in.</summary>
+/// <summary>What each counted line draws in one case.</summary>
 internal static class CaseLines
 {
-    public static LineLoad[] Loads(StudyContext context, IReadOnlyList<FittedLine> fitted, Perturbation perturbation)
+    public static LineLoad[] Loads(StudyContext context, IReadOnlyList<FittedLine> fitted)
     {
         var loads = new LineLoad[fitted.Count];
         for (var i = 0; i < loads.Length; i++)
-            loads[i] = Scaled(Load(context, context.Lines[i], fitted[i]), Factor(fitted[i], perturbation));
+            loads[i] = Load(context, context.Lines[i], fitted[i]);
         return loads;
     }
 
@@ -29,14 +25,8 @@ internal static class CaseLines
         _ => throw new ArgumentOutOfRangeException(nameof(fitted), fitted.Fitting.GetType().Name, "Unknown kind of fitting."),
     };
 
-    private static double Factor(FittedLine fitted, Perturbation perturbation) => fitted switch
-    {
-        { Fitting: BallastedFitting, Line.Reading: null } => perturbation.ExistingWatts,
-        { Fitting: BallastedFitting } => 1,
-        _ => perturbation.ProposedWatts,
-    };
-
-    private static LineLoad Scaled(LineLoad load, double factor)
+    /// <summary>The same line when its watts are off by a factor.</summary>
+    public static LineLoad Scaled(LineLoad load, double factor)
     {
         if (factor == 1)
             return load;

@@ -1,9 +1,9 @@
 using NodaTime;
 using RetrofitCalc.Engine.Billing;
 using RetrofitCalc.Engine.Heat;
-using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Uncertainty;
 
 namespace RetrofitCalc.Engine.Cases;
 
@@ -12,16 +12,14 @@ internal sealed class CaseLoad
 {
     private readonly StudyContext _context;
 
-    public CaseLoad(StudyContext context, IReadOnlyList<LineLoad> lines, double hoursFactor)
+    public CaseLoad(StudyContext context, SlotLoads slots, Perturbation perturbation)
     {
         _context = context;
-        HoursFactor = hoursFactor;
+        HoursFactor = perturbation.Hours;
         var electricShare = PlantResponse.ElectricShare(context.Study.Site.Plant);
         PlantWeights = [.. context.LitAreas.Select(area => 1 + area.Area.HeatInSpace * electricShare)];
-        SlotKilowatts = new double[context.Load.Slots.Count];
-        SlotLossKilowatts = new double[context.Load.Slots.Count];
-        for (var i = 0; i < lines.Count; i++)
-            Add(lines[i], context.Load.FirstSlots[context.Lines[i].Area]);
+        SlotKilowatts = slots.Kilowatts(perturbation);
+        SlotLossKilowatts = slots.LossKilowatts(perturbation);
         StateKilowatts = [.. context.Load.Timeline.States.Select(Kilowatts)];
     }
 
@@ -39,6 +37,19 @@ internal sealed class CaseLoad
 
     /// <summary>Whole meter in each state: base load, lighting, plant. [kW]</summary>
     public double[] StateKilowatts { get; }
+
+    /// <summary>Lighting energy in the year.</summary>
+    public Energy Lighting => Energy.FromKilowattHours(Enumerable.Range(0, SlotKilowatts.Length).Sum(KilowattHours));
+
+    /// <summary>Heat of the lights within the conditioned space in the year.</summary>
+    public Energy HeatInSpace => Energy.FromKilowattHours(_context.Load.Slots.Index()
+        .Sum(slot => KilowattHours(slot.Index) * _context.LitAreas[slot.Item.Area].Area.HeatInSpace));
+
+    /// <summary>Hours of a slot in the year. [h]</summary>
+    public double HoursOf(int slot) => _context.Load.Slots[slot].Hours * HoursFactor;
+
+    /// <summary>Lighting energy of a slot in the year. [kWh]</summary>
+    public double KilowattHours(int slot) => SlotKilowatts[slot] * HoursOf(slot);
 
     /// <summary>Lighting and plant in each cell of the tariff calendar. [kWh]</summary>
     public double[] CellKilowattHours()
@@ -63,17 +74,6 @@ internal sealed class CaseLoad
         Months(new double[_context.Load.Tariff.Cells], _ => BaseKilowatts);
 
     private double BaseKilowatts => _context.Study.Site.BaseLoad.Kilowatts;
-
-    private void Add(LineLoad line, int firstSlot)
-    {
-        var lossShare = line.BallastLoss is { } loss && line.Connected > Power.Zero ? loss / line.Connected : 0;
-        for (var mode = 0; mode < line.ModeShares.Count; mode++)
-        {
-            var kilowatts = line.Connected.Kilowatts * line.ModeShares[mode];
-            SlotKilowatts[firstSlot + mode] += kilowatts;
-            SlotLossKilowatts[firstSlot + mode] += kilowatts * lossShare;
-        }
-    }
 
     private double Kilowatts(IReadOnlyList<int> state)
     {

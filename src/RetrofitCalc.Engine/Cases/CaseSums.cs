@@ -1,5 +1,6 @@
 using RetrofitCalc.Engine.Billing;
 using RetrofitCalc.Engine.Heat;
+using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
@@ -21,7 +22,7 @@ internal sealed class CaseSums
     {
         (_context, _load) = (context, load);
         _electricShare = PlantResponse.ElectricShare(Plant);
-        var drawn = context.Load.Slots.Index().Sum(slot => KilowattHours(slot.Index) * load.PlantWeights[slot.Item.Area]);
+        var drawn = context.Load.Slots.Index().Sum(slot => load.KilowattHours(slot.Index) * load.PlantWeights[slot.Item.Area]);
         _unattributedPerKilowattHour = drawn > 0 ? cost.Unattributed.Units / drawn : 0;
         Unattributed = drawn > 0 ? cost.Unattributed : Money.Zero;
         _slotOwnCostPerKilowatt = [.. context.Load.Slots.Select(slot => OwnCostPerKilowatt(slot, cost))];
@@ -32,11 +33,18 @@ internal sealed class CaseSums
     /// <summary>Demand billed in months without lighting energy: the season list shows it between seasons, lines and areas share it.</summary>
     public Money Unattributed { get; }
 
-    /// <summary>Yearly cost of a kilowatt of lighting in a slot, plant and fuel included. [currency/kW]</summary>
-    public double CostPerKilowatt(int slot) => _slotCostPerKilowatt[slot];
-
-    /// <summary>Hours of a slot in the year. [h]</summary>
-    public double HoursOf(int slot) => _context.Load.Slots[slot].Hours * _load.HoursFactor;
+    /// <summary>Energy and cost of a line in the year, plant and fuel included.</summary>
+    public (Energy Energy, Money Cost) EnergyAndCost(LineLoad load, int areaIndex)
+    {
+        var (hours, costPerKilowatt) = (0.0, 0.0);
+        var slot = _context.Load.FirstSlots[areaIndex];
+        foreach (var share in load.ModeShares)
+        {
+            hours += share * _load.HoursOf(slot);
+            costPerKilowatt += share * _slotCostPerKilowatt[slot++];
+        }
+        return (Energy.FromKilowattHours(load.Connected.Kilowatts * hours), Money.FromUnits(load.Connected.Kilowatts * costPerKilowatt));
+    }
 
     /// <summary>Sums of an area.</summary>
     /// <param name="area">The area.</param>
@@ -51,7 +59,7 @@ internal sealed class CaseSums
     public ShareFigures Season(int season)
     {
         var numbers = _context.Load.Slots.Index().Where(slot => slot.Item.Season == season).Select(slot => slot.Index).ToList();
-        var hours = OperatingTime.FromHours(_context.Load.HoursWith(slot => slot.Season == season) * _load.HoursFactor);
+        var hours = OperatingTime.FromHours(_context.Load.SeasonHours[season] * _load.HoursFactor);
         var figures = WithPeak(Figures(_context.Load.SeasonNames[season], numbers, hours, _slotOwnCostPerKilowatt), season);
         return season == _context.Load.SeasonNames.Count - 1 ? figures with { Cost = figures.Cost + Unattributed } : figures;
     }
@@ -68,13 +76,11 @@ internal sealed class CaseSums
             FuelTherms = sum.FuelTherms + area.FuelTherms,
             Cost = sum.Cost + area.Cost,
             Heat = sum.Heat + area.Heat,
-        }) with { Hours = OperatingTime.FromHours(_context.Load.HoursWith(_ => true) * _load.HoursFactor) };
+        }) with { Hours = OperatingTime.FromHours(_context.Load.LitHours * _load.HoursFactor) };
 
     private PlantInteraction Plant => _context.Study.Site.Plant;
 
     private double HeatShare(Slot slot) => _context.LitAreas[slot.Area].Area.HeatInSpace;
-
-    private double KilowattHours(int slot) => _load.SlotKilowatts[slot] * HoursOf(slot);
 
     private double OwnCostPerKilowatt(Slot slot, LightingCost cost)
     {
@@ -87,8 +93,8 @@ internal sealed class CaseSums
 
     private ShareFigures Figures(string name, List<int> slots, OperatingTime hours, double[] costPerKilowatt)
     {
-        var lighting = Energy.FromKilowattHours(slots.Sum(KilowattHours));
-        var inSpace = Energy.FromKilowattHours(slots.Sum(slot => KilowattHours(slot) * HeatShare(_context.Load.Slots[slot])));
+        var lighting = Energy.FromKilowattHours(slots.Sum(_load.KilowattHours));
+        var inSpace = Energy.FromKilowattHours(slots.Sum(slot => _load.KilowattHours(slot) * HeatShare(_context.Load.Slots[slot])));
         return new(name, default, default, hours, lighting, inSpace * _electricShare, PlantResponse.FuelTherms(Plant, inSpace),
             Money.FromUnits(slots.Sum(slot => _load.SlotKilowatts[slot] * costPerKilowatt[slot])));
     }

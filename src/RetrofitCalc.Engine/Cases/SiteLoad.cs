@@ -18,6 +18,8 @@ public sealed class SiteLoad
         FirstSlots = [.. areas.Select((_, index) => areas.Take(index).Sum(area => area.Modes.Count))];
         Slots = [.. areas.SelectMany(SlotsOf)];
         Timeline = new(areas, FirstSlots, year);
+        LitHours = HoursWith(_ => true);
+        SeasonHours = [.. SeasonNames.Select((_, season) => HoursWith(slot => slot.Season == season))];
         Demand = [.. study.Tariff.Demand.Select((charge, index) =>
             Tariff.DemandSpans[index].Select(spans => new DemandWindows(charge, spans, Timeline, year)).ToArray())];
     }
@@ -40,16 +42,15 @@ public sealed class SiteLoad
     /// <summary>By demand charge and month: the loads it could bill.</summary>
     public IReadOnlyList<IReadOnlyList<DemandWindows>> Demand { get; }
 
-    /// <summary>Hours in which a condition on any area's slot holds, overlaps counted once. [h]</summary>
-    /// <param name="holds">The condition.</param>
-    public double HoursWith(Func<Slot, bool> holds)
-    {
-        var hours = 0.0;
-        for (var state = 0; state < Timeline.States.Count; state++)
-            if (Timeline.States[state].Any(slot => slot != SiteTimeline.Dark && holds(Slots[slot])))
-                hours += Timeline.Hours[state];
-        return hours;
-    }
+    /// <summary>Hours with any light. [h]</summary>
+    public double LitHours { get; }
+
+    /// <summary>Hours with any light of each season, in the order of <see cref="SeasonNames"/>. [h]</summary>
+    public IReadOnlyList<double> SeasonHours { get; }
+
+    private double HoursWith(Func<Slot, bool> holds) => Timeline.States.Index()
+        .Where(state => state.Item.Any(slot => slot != SiteTimeline.Dark && holds(Slots[slot])))
+        .Sum(state => Timeline.Hours[state.Index]);
 
     private IEnumerable<Slot> SlotsOf(AreaOperation area, int index) => area.Modes.Select(mode =>
     {

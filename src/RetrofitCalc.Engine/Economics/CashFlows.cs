@@ -30,15 +30,4 @@ internal static class CashFlows
         }
         return flows;
     }
-
-    /// <summary>Sums replacements by the year they fall in, year 1 first.</summary>
-    /// <param name="replacements">Replacements.</param>
-    /// <param name="studyYears">Years of the study. [count]</param>
-    public static Money[] ByYear(IEnumerable<ReplacementEvent> replacements, int studyYears)
-    {
-        var years = new Money[studyYears];
-        foreach (var replacement in replacements)
-            years[Lifetimes.ReplacementCalendar.YearOf(replacement.YearsFromStart) - 1] += replacement.Cost;
-        return years;
-    }
 }

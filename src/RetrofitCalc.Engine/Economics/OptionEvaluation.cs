@@ -1,4 +1,3 @@
-using RetrofitCalc.Engine.Cases;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Engine.Uncertainty;
@@ -8,14 +7,7 @@ namespace RetrofitCalc.Engine.Economics;
 /// <summary>An option against keeping the lighting.</summary>
 public static class OptionEvaluation
 {
-    /// <summary>Evaluates an option, its ranges included.</summary>
-    /// <param name="context">The study's context.</param>
-    /// <param name="now">The present lighting.</param>
-    /// <param name="option">The option.</param>
-    public static OptionResult Run(StudyContext context, LightingCase now, RetrofitOption option) =>
-        Run(new PresentCases(context, now), option);
-
-    /// <summary>Evaluates an option, sharing the present lighting's cases with other options.</summary>
+    /// <summary>Evaluates an option, its ranges included. All options of a study share the present lighting's cases.</summary>
     /// <param name="now">The present lighting.</param>
     /// <param name="option">The option.</param>
     public static OptionResult Run(PresentCases now, RetrofitOption option)

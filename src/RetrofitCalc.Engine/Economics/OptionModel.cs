@@ -1,6 +1,5 @@
 using NodaTime;
 using RetrofitCalc.Engine.Cases;
-using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
@@ -13,7 +12,7 @@ internal sealed class OptionModel
 {
     private readonly PresentCases _now;
     private readonly RetrofitOption _option;
-    private readonly Dictionary<string, Measure> _measures;
+    private readonly CasePlan _plan;
     private readonly FirstCost _gross;
     private readonly Money _incentiveByLuminaire;
     private readonly double _longestHours;
@@ -22,17 +21,15 @@ internal sealed class OptionModel
     {
         _now = now;
         _option = option;
-        _measures = option.Measures.ToDictionary(measure => measure.Line, measure => measure.Measure);
-        var fitted = FittedLines.Of(now.Context, _measures, out var refused);
-        Refused = refused;
-        _gross = FirstCosts.Gross(now.Fitted, fitted, option);
-        _incentiveByLuminaire = FirstCosts.IncentiveByLuminaire(fitted, option);
-        After = Evaluate(Perturbation.None);
+        _plan = new(now.Context, option.Name, option.Measures.ToDictionary(measure => measure.Line, measure => measure.Measure), option.Costs);
+        _gross = FirstCosts.Gross(now.Fitted, _plan.Fitted, option);
+        _incentiveByLuminaire = FirstCosts.IncentiveByLuminaire(_plan.Fitted, option);
+        After = _plan.Evaluate(Perturbation.None);
         _longestHours = LongestHours();
     }
 
     /// <summary>Measures that do not fit their lines.</summary>
-    public IReadOnlyList<RefusedMeasure> Refused { get; }
+    public IReadOnlyList<RefusedMeasure> Refused => _plan.Refused;
 
     /// <summary>The lighting after the change, likely case.</summary>
     public LightingCase After { get; }
@@ -44,9 +41,9 @@ internal sealed class OptionModel
     {
         var inModel = perturbation with { FirstCost = 1, Hours = Math.Min(perturbation.Hours, _longestHours) };
         var now = _now.Under(inModel with { ProposedWatts = 1, ReplacementLife = 1 });
-        var after = inModel == Perturbation.None ? After : Evaluate(inModel);
+        var after = _plan.Totals(inModel);
         var firstCost = FirstCosts.Net(_gross, perturbation.FirstCost, Incentive(now, after), _option.Costs.IncentiveCap);
-        var saving = now.Site.Cost - after.Site.Cost;
+        var saving = now.Cost - after.Cost;
         return new OptionOutcome(firstCost, saving, CashFlows.Of(firstCost.Total, saving, Maintenance(now, after), Assumptions));
     }
 
@@ -58,19 +55,13 @@ internal sealed class OptionModel
         return busiest > 0 ? Math.Max(1, year / busiest) : double.PositiveInfinity;
     }
 
-    private LightingCase Evaluate(Perturbation perturbation) =>
-        CaseEvaluation.Evaluate(_now.Context, _option.Name, _measures, _option.Costs, perturbation);
-
-    private Money[] Maintenance(LightingCase now, LightingCase after)
-    {
-        var made = CashFlows.ByYear(after.Replacements, Assumptions.StudyYears);
-        return [.. CashFlows.ByYear(now.Replacements, Assumptions.StudyYears).Select((avoided, year) => avoided - made[year])];
-    }
+    private static Money[] Maintenance(CaseTotals now, CaseTotals after) =>
+        [.. now.Replacements.Zip(after.Replacements, (avoided, made) => avoided - made)];
 
     /// <summary>Incentive before its cap; by kilowatt-hour of lighting saved, plant left out.</summary>
-    private Money Incentive(LightingCase now, LightingCase after)
+    private Money Incentive(CaseTotals now, CaseTotals after)
     {
-        var savedKilowattHours = Math.Max(0, now.Site.Lighting.KilowattHours - after.Site.Lighting.KilowattHours);
+        var savedKilowattHours = Math.Max(0, now.Lighting.KilowattHours - after.Lighting.KilowattHours);
         return _incentiveByLuminaire + Money.FromUnits(_option.Costs.IncentivePerKilowattHour.PerKilowattHour * savedKilowattHours);
     }
 }

@@ -11,16 +11,16 @@ public sealed class PresentCases
 {
     private static readonly Dictionary<string, Measure> Kept = [];
 
-    private readonly Dictionary<Perturbation, LightingCase> _cases = [];
+    private readonly CasePlan _plan;
+    private readonly Dictionary<Perturbation, CaseTotals> _totals = [];
 
-    /// <summary>Starts with the likely case.</summary>
+    /// <summary>Resolves the present lighting.</summary>
     /// <param name="context">The study's context.</param>
-    /// <param name="now">The present lighting, likely case.</param>
-    public PresentCases(StudyContext context, LightingCase now)
+    public PresentCases(StudyContext context)
     {
         Context = context;
-        _cases[Perturbation.None] = now;
-        Fitted = FittedLines.Of(context, Kept, out _).ToDictionary(line => line.Line.Id);
+        _plan = new(context, CaseEvaluation.Now, Kept, null);
+        Fitted = _plan.Fitted.ToDictionary(line => line.Line.Id);
     }
 
     /// <summary>The study's context.</summary>
@@ -29,12 +29,15 @@ public sealed class PresentCases
     /// <summary>What is fitted now, by id of the survey line.</summary>
     public IReadOnlyDictionary<string, FittedLine> Fitted { get; }
 
-    /// <summary>The present lighting under some inputs.</summary>
+    /// <summary>The present lighting in full, likely case.</summary>
+    public LightingCase Likely() => _plan.Evaluate(Perturbation.None);
+
+    /// <summary>The present lighting's sums under some inputs.</summary>
     /// <param name="perturbation">Factors on uncertain inputs.</param>
-    public LightingCase Under(Perturbation perturbation)
+    public CaseTotals Under(Perturbation perturbation)
     {
-        if (!_cases.TryGetValue(perturbation, out var found))
-            _cases[perturbation] = found = CaseEvaluation.Evaluate(Context, _cases[Perturbation.None].Name, Kept, null, perturbation);
+        if (!_totals.TryGetValue(perturbation, out var found))
+            _totals[perturbation] = found = _plan.Totals(perturbation);
         return found;
     }
 }

@@ -1,0 +1,150 @@
+using RetrofitCalc.Engine.Billing;
+using RetrofitCalc.Engine.Heat;
+using RetrofitCalc.Engine.Lifetimes;
+using RetrofitCalc.Engine.Luminaires;
+using RetrofitCalc.Engine.Operation;
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Engine.Uncertainty;
+
+namespace RetrofitCalc.Engine.Cases;
+
+/// <summary>One state of the lighting, its lines resolved once, to be evaluated under any factors on uncertain inputs.</summary>
+public sealed class CasePlan
+{
+    private readonly StudyContext _context;
+    private readonly string _name;
+    private readonly OptionCosts? _costs;
+    private readonly LineLoad[] _loads;
+    private readonly SlotLoads _slots;
+    private readonly Dictionary<(double Hours, double FluorescentLife, double ReplacementLife), IReadOnlyList<Money>> _replacements = [];
+
+    /// <summary>Resolves the lines.</summary>
+    /// <param name="context">The study's context.</param>
+    /// <param name="name">Name of the case: "Now", or the option's.</param>
+    /// <param name="measures">What is done, by id of the survey line; lines not named are kept.</param>
+    /// <param name="costs">Rates of the option; null for the lighting kept as it is.</param>
+    public CasePlan(StudyContext context, string name, IReadOnlyDictionary<string, Measure> measures, OptionCosts? costs)
+    {
+        (_context, _name, _costs) = (context, name, costs);
+        Fitted = FittedLines.Of(context, measures, out var refused);
+        Refused = refused;
+        _loads = CaseLines.Loads(context, Fitted);
+        _slots = new(context, Fitted, _loads);
+    }
+
+    /// <summary>What is fitted on each counted line.</summary>
+    public IReadOnlyList<FittedLine> Fitted { get; }
+
+    /// <summary>Measures that do not fit their lines; such a line is kept as it is.</summary>
+    public IReadOnlyList<RefusedMeasure> Refused { get; }
+
+    /// <summary>Evaluates the case in full.</summary>
+    /// <param name="perturbation">Factors on uncertain inputs.</param>
+    public LightingCase Evaluate(Perturbation perturbation)
+    {
+        var load = new CaseLoad(_context, _slots, perturbation);
+        var cells = load.CellKilowattHours();
+        var (bills, baseBills) = Bills(load, cells, perturbation);
+        var sums = new CaseSums(_context, load, LightingCost.Of(bills, baseBills, cells, _context.Load.Tariff));
+        var lines = Lines(sums, perturbation);
+        ShareFigures[] areas = [.. AreaSums(sums, perturbation)];
+        return new()
+        {
+            Name = _name,
+            Lines = lines,
+            Areas = areas,
+            Seasons = [.. Enumerable.Range(0, _context.Load.SeasonNames.Count).Select(sums.Season)],
+            Site = sums.Site(_context.Study.Site.Name, areas),
+            Bills = bills,
+            Replacements = [.. lines.SelectMany((line, i) => ReplacementCalendar.Of(Fitted[i], line.Clocks, _context.Study.Assumptions, _costs)).OrderBy(due => due.YearsFromStart)],
+        };
+    }
+
+    /// <summary>The sums alone, by the same bills and clocks: what ranges are made of.</summary>
+    /// <param name="perturbation">Factors on uncertain inputs.</param>
+    public CaseTotals Totals(Perturbation perturbation)
+    {
+        var load = new CaseLoad(_context, _slots, perturbation);
+        var (bills, baseBills) = Bills(load, load.CellKilowattHours(), perturbation);
+        var electricity = bills.Zip(baseBills, (whole, without) => whole.Total - without.Total).Aggregate(Money.Zero, (sum, month) => sum + month);
+        var plant = _context.Study.Site.Plant;
+        return new(
+            electricity - plant.FuelPricePerTherm * PlantResponse.FuelTherms(plant, load.HeatInSpace),
+            load.Lighting,
+            ReplacementsByYear(perturbation));
+    }
+
+    private (IReadOnlyList<MonthlyBill> Whole, IReadOnlyList<MonthlyBill> BaseOnly) Bills(CaseLoad load, double[] cells, Perturbation perturbation) =>
+        (BillCalculation.Year(_context.Study.Tariff, load.Metered(cells), perturbation.ElectricityPrice),
+            BillCalculation.Year(_context.Study.Tariff, load.MeteredBase(), perturbation.ElectricityPrice));
+
+    private LineOperation[] Operations(double hoursFactor) => [.. _context.LitAreas.Select(area => area.LineOperation(hoursFactor))];
+
+    private LineFigures[] Lines(CaseSums sums, Perturbation perturbation)
+    {
+        var operations = Operations(perturbation.Hours);
+        var lines = new LineFigures[_loads.Length];
+        for (var i = 0; i < lines.Length; i++)
+        {
+            var area = _context.Lines[i].Area;
+            var load = CaseLines.Scaled(_loads[i], SlotLoads.Factor(Fitted[i], perturbation));
+            var (energy, cost) = sums.EnergyAndCost(load, area);
+            lines[i] = new()
+            {
+                Line = Fitted[i].Line.Id,
+                Luminaires = Fitted[i].Luminaires,
+                PerLuminaire = load.PerLuminaire,
+                Connected = load.Connected,
+                BallastLoss = load.BallastLoss,
+                Hours = operations[area].Hours,
+                Starts = operations[area].Starts,
+                Energy = energy,
+                Cost = cost,
+                Clocks = WearClocks.Of(Fitted[i], operations[area], _context.Study.Assumptions, perturbation),
+            };
+        }
+        return lines;
+    }
+
+    private IReadOnlyList<Money> ReplacementsByYear(Perturbation perturbation)
+    {
+        var key = (perturbation.Hours, perturbation.FluorescentLife, perturbation.ReplacementLife);
+        if (_replacements.TryGetValue(key, out var known))
+            return known;
+        var years = new Money[_context.Study.Assumptions.StudyYears];
+        var operations = Operations(perturbation.Hours);
+        for (var i = 0; i < Fitted.Count; i++)
+        {
+            var clocks = WearClocks.Of(Fitted[i], operations[_context.Lines[i].Area], _context.Study.Assumptions, perturbation);
+            foreach (var due in ReplacementCalendar.Of(Fitted[i], clocks, _context.Study.Assumptions, _costs))
+                years[ReplacementCalendar.YearOf(due.YearsFromStart) - 1] += due.Cost;
+        }
+        return _replacements[key] = years;
+    }
+
+    private IEnumerable<ShareFigures> AreaSums(CaseSums sums, Perturbation perturbation)
+    {
+        var connected = new Power[_context.LitAreas.Count];
+        var losses = new Power[_context.LitAreas.Count];
+        for (var i = 0; i < _loads.Length; i++)
+        {
+            var factor = SlotLoads.Factor(Fitted[i], perturbation);
+            connected[_context.Lines[i].Area] += _loads[i].Connected * factor;
+            losses[_context.Lines[i].Area] += (_loads[i].BallastLoss ?? Power.Zero) * factor;
+        }
+        var index = 0;
+        foreach (var area in _context.Study.Areas)
+        {
+            var lit = index < connected.Length && _context.LitAreas[index].Area == area ? index++ : -1;
+            var figures = sums.Area(area, lit);
+            yield return lit < 0 ? figures : figures with
+            {
+                Connected = connected[lit],
+                BallastLoss = losses[lit],
+                Heat = LightingGain.FromInput(connected[lit], area.HeatInSpace),
+            };
+        }
+    }
+}
