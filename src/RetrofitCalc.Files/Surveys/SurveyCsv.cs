@@ -1,3 +1,4 @@
+using System.Globalization;
 using CsvHelper;
 using RetrofitCalc.Engine.Studies;
 
@@ -9,7 +10,7 @@ public static class SurveyCsv
     public static byte[] Write(IReadOnlyList<SurveyLine> lines, SurveyContext context)
     {
         using var file = new MemoryStream();
-        using (var csv = CsvWriter.Create(file, Settings(context), leaveOpen: true))
+        using (var csv = CsvWriter.Create(file, Settings(context.Culture), leaveOpen: true))
         {
             csv.WriteRecord(SurveyHeadings.Fields.Select(SurveyHeadings.Of).ToArray());
             foreach (var line in lines)
@@ -19,9 +20,9 @@ public static class SurveyCsv
     }
 
     /// <summary>Spreadsheets take the semicolon where the comma is the decimal mark, and know UTF-8 by its mark.</summary>
-    private static CsvWriterOptions Settings(SurveyContext context) => new()
+    internal static CsvWriterOptions Settings(CultureInfo culture) => new()
     {
-        Separator = context.Culture.NumberFormat.NumberDecimalSeparator == "," ? ';' : ',',
+        Separator = culture.NumberFormat.NumberDecimalSeparator == "," ? ';' : ',',
         WriteByteOrderMark = true,
     };
 }
