@@ -7,7 +7,7 @@ using RetrofitCalc.Web.Features.Summary;
 using RetrofitCalc.Web.Shared;
 
 var builder = WebApplication.CreateBuilder(args);
-builder.WebHost.UseStaticWebAssets();
+builder.WebHost.UseStaticWebAssets().UseLoopbackUnlessTold(builder.Configuration);
 builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 builder.Services.AddRetrofitData(builder.Configuration);
 builder.Services.AddSingleton<IClock>(SystemClock.Instance);

@@ -6,6 +6,12 @@ namespace RetrofitCalc.Web.Shared;
 /// <summary>What must be so before the first page is served.</summary>
 public static class StartUp
 {
+    private const string Loopback = "http://127.0.0.1:5080";
+
+    /// <summary>Nothing leaves the machine unless someone asks for another address.</summary>
+    public static IWebHostBuilder UseLoopbackUnlessTold(this IWebHostBuilder host, IConfiguration settings) =>
+        settings["urls"] is null && settings["http_ports"] is null ? host.UseUrls(Loopback) : host;
+
     /// <summary>Creates or updates the database; says in one message why that cannot be done.</summary>
     public static async Task<bool> PrepareDatabaseAsync(WebApplication app)
     {

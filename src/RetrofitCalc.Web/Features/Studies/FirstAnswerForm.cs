@@ -1,6 +1,7 @@
 using System.Globalization;
 using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.FirstAnswer;
+using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files;
 using RetrofitCalc.Files.Typing;
@@ -42,9 +43,17 @@ public sealed record FirstAnswerForm(Study? Study, IReadOnlyList<FieldProblem> P
         ];
         var facts = new FirstFacts(count.Value ?? 0, texts.SetUp ?? "", hours.Value ?? -1, price.Value ?? 0, Chosen(texts.Replace));
         var outside = FirstAnswerStudy.Check(facts, catalogue).Select(p => Problem(p.Path, p.Message));
-        FieldProblem[] problems = [.. unread, .. outside.Where(p => unread.All(u => u.Field != p.Field))];
+        FieldProblem[] problems = [.. unread.Concat(outside.Where(p => unread.All(u => u.Field != p.Field))).OrderBy(InFormOrder)];
         return new(problems.Length == 0 ? FirstAnswerStudy.From(facts, catalogue) : null, problems);
     }
+
+    /// <summary>The same facts, with the engine's reason when what was chosen does not fit what hangs there.</summary>
+    public FirstAnswerForm Refusing(StudyResult result) => this with
+    {
+        Problems = [.. Problems, .. result.Options.SelectMany(o => o.Refused).Select(r => Problem(nameof(FirstFacts.Replacement), r.Reason))],
+    };
+
+    private static int InFormOrder(FieldProblem problem) => Fields.Values.Select(f => f.Field).ToList().IndexOf(problem.Field);
 
     private static string? Chosen(string? id) => string.IsNullOrEmpty(id) ? null : id;
 
