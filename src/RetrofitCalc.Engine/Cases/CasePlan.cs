@@ -118,8 +118,7 @@ public sealed class CasePlan
         for (var i = 0; i < Fitted.Count; i++)
         {
             var clocks = WearClocks.Of(Fitted[i], operations[_context.Lines[i].Area], _context.Study.Assumptions, perturbation);
-            foreach (var due in ReplacementCalendar.Of(Fitted[i], clocks, _context.Study.Assumptions, _costs))
-                years[ReplacementCalendar.YearOf(due.YearsFromStart) - 1] += due.Cost;
+            ReplacementCalendar.AddTo(years, Fitted[i], clocks, _context.Study.Assumptions, _costs);
         }
         return _replacements[key] = years;
     }

@@ -75,8 +75,12 @@ internal static class FirstCosts
     };
 
     /// <summary>All ballasts of one luminaire; null as soon as one has no known price.</summary>
-    public static Money? BallastsPrice(BallastedFitting fitting) =>
-        fitting.Ballasts.Aggregate((Money?)Money.Zero, (sum, ballast) => sum + ballast?.Price);
+    public static Money? BallastsPrice(BallastedFitting fitting)
+    {
+        Money? sum = Money.Zero;
+        foreach (var ballast in fitting.Ballasts) sum += ballast?.Price;
+        return sum;
+    }
 
     private static Money Disposal(FittedLine old, OptionCosts costs) => old.Fitting is BallastedFitting fitting
         ? (costs.DisposalPerLamp * fitting.SetUp.LampCount + costs.DisposalPerBallast * fitting.Ballasts.Count) * old.Luminaires

@@ -27,7 +27,7 @@ internal static class BallastedClocks
 
     private static WearClock? LampClock(FittedLine fitted, BallastedFitting fitting, ClockSetting setting)
     {
-        var start = fitted.Line.StartMethod ?? fitting.Ballasts.FirstOrDefault(b => b is not null)?.StartMethod;
+        var start = fitted.Line.StartMethod ?? FirstKnown(fitting.Ballasts)?.StartMethod;
         var perStart = setting.Operation.HoursPerStart;
         if (LampLives.At(fitting.Lamp.Lives, start, perStart) is not { } rated) return null;
         var share = setting.Assumptions.RelampPolicy == RelampPolicy.Group ? setting.Assumptions.GroupRelampShare : 1;
@@ -44,17 +44,30 @@ internal static class BallastedClocks
     private static WearClock? BallastClock(FittedLine fitted, BallastedFitting fitting, ClockSetting setting)
     {
         var temperature = fitted.Area.BallastCaseTemperature;
-        var shortest = fitting.Ballasts
-            .Where(ballast => ballast?.RatedLife is not null)
-            .Select(ballast => (Ballast: ballast!, Life: LifeOf(ballast!, temperature)))
-            .OrderBy(candidate => candidate.Life).FirstOrDefault();
-        if (shortest.Ballast is not { } ballast) return null;
+        if (Shortest(fitting.Ballasts, temperature) is not { } ballast) return null;
+        var life = LifeOf(ballast, temperature);
         var age = fitting.Renewed ? OperatingTime.Zero : BallastAge(fitted.Line, setting);
         var basis = setting.WantsTexts
-            ? LifeTexts.Ballast(ballast, shortest.Life, temperature) + " " +
+            ? LifeTexts.Ballast(ballast, life, temperature) + " " +
               (fitting.Renewed ? LifeTexts.New : LifeTexts.BallastAge(fitted.Line))
             : "";
-        return Clock(WearPart.Ballast, shortest.Life * setting.Perturbation.FluorescentLife, age, setting, basis);
+        return Clock(WearPart.Ballast, life * setting.Perturbation.FluorescentLife, age, setting, basis);
+    }
+
+    private static Ballast? FirstKnown(IReadOnlyList<Ballast?> ballasts)
+    {
+        foreach (var ballast in ballasts)
+            if (ballast is not null) return ballast;
+        return null;
+    }
+
+    private static Ballast? Shortest(IReadOnlyList<Ballast?> ballasts, double? caseCelsius)
+    {
+        Ballast? shortest = null;
+        foreach (var ballast in ballasts)
+            if (ballast?.RatedLife is not null && (shortest is null || LifeOf(ballast, caseCelsius) < LifeOf(shortest, caseCelsius)))
+                shortest = ballast;
+        return shortest;
     }
 
     private static OperatingTime LifeOf(Ballast ballast, double? caseCelsius) =>

@@ -17,29 +17,49 @@ public static class LampLives
     /// </remarks>
     public static OperatingTime? At(IReadOnlyList<LampLife> lives, StartMethod? start, double hoursPerStart)
     {
-        var rows = RowsFor(lives, start);
-        if (rows.Count == 0) return null;
-        var above = rows.FindIndex(row => row.HoursPerStart >= hoursPerStart);
-        if (above == 0) return rows[0].Life;
-        return above < 0 ? rows[^1].Life : Between(rows[above - 1], rows[above], hoursPerStart);
+        var wanted = Names(lives, start) ? start : null;
+        var anyMethod = wanted is null && !HasUnnamed(lives);
+        LampLife? below = null, above = null;
+        foreach (var row in lives)
+        {
+            if (!anyMethod && row.StartMethod != wanted) continue;
+            if (row.HoursPerStart <= hoursPerStart && IsNearer(row, below, Math.Sign(row.HoursPerStart - (below?.HoursPerStart ?? 0)))) below = row;
+            if (row.HoursPerStart >= hoursPerStart && IsNearer(row, above, Math.Sign((above?.HoursPerStart ?? 0) - row.HoursPerStart))) above = row;
+        }
+        return (below, above) switch
+        {
+            (null, null) => null,
+            ({ } shorter, null) => shorter.Life,
+            (null, { } longer) => longer.Life,
+            ({ } shorter, { } longer) => Between(shorter, longer, hoursPerStart),
+        };
     }
 
     /// <summary>Whether the sheet has rows for this start method, so that nothing had to be assumed about it.</summary>
     /// <param name="lives">Rated lives of the sheet.</param>
     /// <param name="start">Start method of the ballast; null when not known.</param>
-    public static bool Names(IReadOnlyList<LampLife> lives, StartMethod? start) =>
-        start is not null && lives.Any(life => life.StartMethod == start);
-
-    private static List<LampLife> RowsFor(IReadOnlyList<LampLife> lives, StartMethod? start)
+    public static bool Names(IReadOnlyList<LampLife> lives, StartMethod? start)
     {
-        var wanted = Names(lives, start) ? start : null;
-        var rows = lives.Where(life => life.StartMethod == wanted);
-        if (wanted is null && !lives.Any(life => life.StartMethod is null)) rows = lives;
-        return [.. rows.GroupBy(life => life.HoursPerStart).Select(same => same.MinBy(life => life.Life)!).OrderBy(life => life.HoursPerStart)];
+        if (start is null) return false;
+        foreach (var life in lives)
+            if (life.StartMethod == start) return true;
+        return false;
     }
+
+    private static bool HasUnnamed(IReadOnlyList<LampLife> lives)
+    {
+        foreach (var life in lives)
+            if (life.StartMethod is null) return true;
+        return false;
+    }
+
+    /// <summary>Nearer to the hours asked for than the best so far; of two equally near, the shorter life.</summary>
+    private static bool IsNearer(LampLife row, LampLife? best, int nearness) =>
+        best is null || nearness > 0 || (nearness == 0 && row.Life < best.Life);
 
     private static OperatingTime Between(LampLife shorter, LampLife longer, double hoursPerStart)
     {
+        if (shorter.HoursPerStart == longer.HoursPerStart) return shorter.Life;
         var share = Math.Log(hoursPerStart / shorter.HoursPerStart) / Math.Log(longer.HoursPerStart / shorter.HoursPerStart);
         return shorter.Life * (1 - share) + longer.Life * share;
     }

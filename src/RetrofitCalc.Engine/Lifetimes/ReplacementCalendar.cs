@@ -27,11 +27,10 @@ public static class ReplacementCalendar
         FittedLine fitted, IReadOnlyList<WearClock> clocks, Assumptions assumptions, OptionCosts? costs)
     {
         var events = new List<ReplacementEvent>();
-        var rates = fitted.Fitting is BallastedFitting { Renewed: false } ? KeptCosts : costs ?? KeptCosts;
         foreach (var clock in clocks)
         {
-            if (clock is not { Interval: > 0, FirstDue: { } first }) continue;
-            var (count, cost, priceMissing) = ReplacementCost.Of(fitted, clock.Part, assumptions, rates);
+            if (clock is not { Interval: > 0, FirstDue: { } first } || !FallsWithin(first, assumptions)) continue;
+            var (count, cost, priceMissing) = ReplacementCost.Of(fitted, clock.Part, assumptions, Rates(fitted, costs));
             for (var years = first; FallsWithin(years, assumptions); years += clock.Interval.Value)
                 events.Add(new ReplacementEvent(fitted.Line.Id, clock.Part, Day(assumptions, years), years, count, cost) { PriceMissing = priceMissing });
         }
@@ -39,9 +38,29 @@ public static class ReplacementCalendar
         return events;
     }
 
+    /// <summary>Adds what one line's replacements cost to the years they fall in.</summary>
+    /// <param name="fitted">The line and what is fitted.</param>
+    /// <param name="clocks">Its clocks.</param>
+    /// <param name="assumptions">Policies and rates.</param>
+    /// <param name="costs">Rates of the option; null for the lighting kept as it is.</param>
+    /// <param name="years">Sums by year, year 1 first, at prices of the start.</param>
+    internal static void AddTo(
+        Money[] years, FittedLine fitted, IReadOnlyList<WearClock> clocks, Assumptions assumptions, OptionCosts? costs)
+    {
+        foreach (var clock in clocks)
+        {
+            if (clock is not { Interval: > 0, FirstDue: { } first } || !FallsWithin(first, assumptions)) continue;
+            var cost = ReplacementCost.Of(fitted, clock.Part, assumptions, Rates(fitted, costs)).Cost;
+            for (var due = first; FallsWithin(due, assumptions); due += clock.Interval.Value) years[YearOf(due) - 1] += cost;
+        }
+    }
+
     /// <summary>Year of the study in which something falls due: 1 for the first.</summary>
     /// <param name="yearsFromStart">Years from the start. [years, 0 or more]</param>
     public static int YearOf(double yearsFromStart) => Math.Max(1, (int)Math.Ceiling(yearsFromStart - 1e-9));
+
+    private static OptionCosts Rates(FittedLine fitted, OptionCosts? costs) =>
+        fitted.Fitting is BallastedFitting { Renewed: false } ? KeptCosts : costs ?? KeptCosts;
 
     private static bool FallsWithin(double years, Assumptions assumptions) => years < assumptions.StudyYears - 1e-9;
 
