@@ -68,6 +68,12 @@ public sealed class QuantityText
 
     public string Price(DemandPrice price) => Currencied(price.PerKilowatt, 2) + "/kW";
 
+    /// <summary>Price of one unit on a bill line: four decimals by the kilowatt-hour, else cents.</summary>
+    public string UnitPrice(double price, string unit) => Currencied(price, unit == "kWh" ? 4 : 2) + "/" + unit;
+
+    /// <summary>Quantity of a bill line: "1,234 kWh", "27.8 kW", "1 month".</summary>
+    public string Quantity(double quantity, string unit) => Number(quantity, unit == "kW" ? 1 : 0) + NoBreak + unit;
+
     /// <summary>A share as a percentage: 0.49 gives "49 %".</summary>
     public string Percent(double share, int decimals = 0) => Number(share * 100, decimals) + NoBreak + "%";
 
