@@ -22,7 +22,7 @@ public static class BillCalculation
                 : Array.Empty<BillLine>()),
         ]))];
 
-    /// <summary>Demand billed: the month's peak, or a share of the highest earlier measured peak if that is more (E-09).</summary>
+    /// <summary>Demand billed: the month's peak, or a share of the highest earlier measured peak if that is more (E-08).</summary>
     /// <param name="charge">The charge.</param>
     /// <param name="peak">This month's highest window average.</param>
     /// <param name="earlierPeaks">Measured, not billed, peaks of the months the ratchet looks at.</param>
@@ -31,7 +31,7 @@ public static class BillCalculation
             ? earlierPeaks.Select(earlier => earlier * ratchet.Share).Append(peak).Max()
             : peak;
 
-    /// <summary>Lines of one energy charge, one for each block that is used (E-08).</summary>
+    /// <summary>Lines of one energy charge, one for each block that is used (E-07).</summary>
     /// <param name="charge">The charge.</param>
     /// <param name="energy">Energy under it in the month.</param>
     /// <param name="priceFactor">Factor on every price. [unitless, above 0]</param>

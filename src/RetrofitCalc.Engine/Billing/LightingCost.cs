@@ -4,7 +4,7 @@ using RetrofitCalc.Engine.Results;
 namespace RetrofitCalc.Engine.Billing;
 
 /// <summary>
-/// What lighting and plant add to a bill, spread over their energy: the bill with everything less the bill of the base load alone.
+/// What lighting and plant add to a bill, spread over their energy: the bill with everything less the bill of the base load alone (E-09).
 /// Energy charges go by kilowatt-hours under that charge in that month, blocks in proportion; demand by kilowatt-hours of the month.
 /// </summary>
 /// <param name="PerKilowattHour">Price of lighting and plant energy in each cell of the tariff calendar. [currency/kWh]</param>

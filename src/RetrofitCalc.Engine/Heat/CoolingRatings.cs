@@ -2,7 +2,7 @@ using RetrofitCalc.Engine.Quantities;
 
 namespace RetrofitCalc.Engine.Heat;
 
-/// <summary>Ratings of cooling plant, one into another (E-06). All are at design conditions: a seasonal rating is not one of them.</summary>
+/// <summary>Ratings of cooling plant, one into another. All are at design conditions: a seasonal rating is not one of them.</summary>
 public static class CoolingRatings
 {
     /// <summary>Coefficient of performance of an energy efficiency ratio: EER / 3.412142. [unitless]</summary>

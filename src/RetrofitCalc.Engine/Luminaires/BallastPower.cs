@@ -27,13 +27,13 @@ public static class BallastPower
     /// <param name="lampPower">Power the lamps take.</param>
     public static Power? Loss(Power input, Power lampPower) => input >= lampPower ? input - lampPower : null;
 
-    /// <summary>Ballast efficacy factor: BEF = 100 · BF / P_in (E-03). [1/W]</summary>
+    /// <summary>Ballast efficacy factor: BEF = 100 · BF / P_in. [1/W]</summary>
     /// <param name="ballastFactor">Light relative to the reference ballast. [unitless]</param>
     /// <param name="input">Power drawn from the line; above zero.</param>
     /// <remarks>Compare only for the same lamps and count. 42 USC 6295(g)(5).</remarks>
     public static double EfficacyFactor(double ballastFactor, Power input) => 100 * ballastFactor / input.Watts;
 
-    /// <summary>Most a ballast may draw to reach a ballast efficacy factor: P_in = 100 · BF / BEF (E-03).</summary>
+    /// <summary>Most a ballast may draw to reach a ballast efficacy factor: P_in = 100 · BF / BEF.</summary>
     /// <param name="ballastFactor">Light relative to the reference ballast. [unitless]</param>
     /// <param name="efficacyFactor">Least ballast efficacy factor. [1/W, above 0]</param>
     public static Power MaximumInput(double ballastFactor, double efficacyFactor) => Power.FromWatts(100 * ballastFactor / efficacyFactor);

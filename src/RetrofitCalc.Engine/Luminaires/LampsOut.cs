@@ -10,7 +10,7 @@ namespace RetrofitCalc.Engine.Luminaires;
 /// <param name="WorkingLamps">Lamps that give light. [count]</param>
 public readonly record struct FoundPosition(double FullBallasts, int DarkBallasts, int WorkingLamps);
 
-/// <summary>Spreads the lamps found out over the ballasts of a line.</summary>
+/// <summary>Spreads the lamps found out over the ballasts of a line (E-03).</summary>
 /// <remarks>
 /// A series ballast goes dark with all its lamps and draws its dark power. On a parallel ballast the other lamps go on, each drawing
 /// its share. A dead ballast draws nothing. Where the catalogue does not say how lamps are joined, instant start means parallel and

@@ -3,7 +3,7 @@ using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Engine.Operation;
 
-/// <summary>When an area's lights burn in a year, exactly.</summary>
+/// <summary>When an area's lights burn in a year, exactly (E-06).</summary>
 /// <remarks>
 /// A spell belongs to the day its lights come on, with that day's season, stage and step, even past midnight and past the season's
 /// end. Where the next day's lights come on before it ends, the next day takes over. Lights with equal on and off times burn day
