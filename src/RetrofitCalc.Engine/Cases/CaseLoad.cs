@@ -15,7 +15,7 @@ internal sealed class CaseLoad
     public CaseLoad(StudyContext context, SlotLoads slots, Perturbation perturbation)
     {
         _context = context;
-        HoursFactor = perturbation.Hours;
+        HoursFactors = [.. context.LitAreas.Select(area => area.PossibleFactor(perturbation.Hours))];
         var electricShare = PlantResponse.ElectricShare(context.Study.Site.Plant);
         PlantWeights = [.. context.LitAreas.Select(area => 1 + area.Area.HeatInSpace * electricShare)];
         SlotKilowatts = slots.Kilowatts(perturbation);
@@ -23,8 +23,8 @@ internal sealed class CaseLoad
         StateKilowatts = [.. context.Load.Timeline.States.Select(Kilowatts)];
     }
 
-    /// <summary>Factor on hours; kilowatts stay.</summary>
-    public double HoursFactor { get; }
+    /// <summary>Factor on hours, by lit area; kilowatts stay.</summary>
+    public double[] HoursFactors { get; }
 
     /// <summary>Lighting with the plant's electricity over lighting alone, by lit area.</summary>
     public double[] PlantWeights { get; }
@@ -46,7 +46,7 @@ internal sealed class CaseLoad
         .Sum(slot => KilowattHours(slot.Index) * _context.LitAreas[slot.Item.Area].Area.HeatInSpace));
 
     /// <summary>Hours of a slot in the year. [h]</summary>
-    public double HoursOf(int slot) => _context.Load.Slots[slot].Hours * HoursFactor;
+    public double HoursOf(int slot) => _context.Load.Slots[slot].Hours * HoursFactors[_context.Load.Slots[slot].Area];
 
     /// <summary>Lighting energy of a slot in the year. [kWh]</summary>
     public double KilowattHours(int slot) => SlotKilowatts[slot] * HoursOf(slot);
@@ -57,7 +57,7 @@ internal sealed class CaseLoad
         var cells = new double[_context.Load.Tariff.Cells];
         foreach (var (number, slot) in _context.Load.Slots.Index())
         {
-            var kilowatts = SlotKilowatts[number] * PlantWeights[slot.Area] * HoursFactor;
+            var kilowatts = SlotKilowatts[number] * PlantWeights[slot.Area] * HoursFactors[slot.Area];
             for (var cell = 0; cell < cells.Length; cell++)
                 cells[cell] += kilowatts * slot.CellHours[cell];
         }

@@ -27,7 +27,7 @@ internal sealed class CaseSums
         Unattributed = drawn > 0 ? cost.Unattributed : Money.Zero;
         _slotOwnCostPerKilowatt = [.. context.Load.Slots.Select(slot => OwnCostPerKilowatt(slot, cost))];
         _slotCostPerKilowatt = [.. context.Load.Slots.Select((slot, number) => _slotOwnCostPerKilowatt[number]
-            + slot.Hours * load.HoursFactor * load.PlantWeights[slot.Area] * _unattributedPerKilowattHour)];
+            + load.HoursOf(number) * load.PlantWeights[slot.Area] * _unattributedPerKilowattHour)];
     }
 
     /// <summary>Demand billed in months without lighting energy: the season list shows it between seasons, lines and areas share it.</summary>
@@ -52,19 +52,20 @@ internal sealed class CaseSums
     public ShareFigures Area(Area area, int litIndex)
     {
         var numbers = _context.Load.Slots.Index().Where(slot => slot.Item.Area == litIndex).Select(slot => slot.Index).ToList();
-        var hours = _context.Operations[area.Id].Hours * _load.HoursFactor;
+        var hours = litIndex < 0 ? _context.Operations[area.Id].Hours : _context.Operations[area.Id].Hours * _load.HoursFactors[litIndex];
         return Figures(area.Name, numbers, hours, _slotCostPerKilowatt) with { Id = area.Id };
     }
 
+    /// <summary>Sums of a season; its hours are those of the schedule.</summary>
     public ShareFigures Season(int season)
     {
         var numbers = _context.Load.Slots.Index().Where(slot => slot.Item.Season == season).Select(slot => slot.Index).ToList();
-        var hours = OperatingTime.FromHours(_context.Load.SeasonHours[season] * _load.HoursFactor);
+        var hours = OperatingTime.FromHours(_context.Load.SeasonHours[season]);
         var figures = WithPeak(Figures(_context.Load.SeasonNames[season], numbers, hours, _slotOwnCostPerKilowatt), season);
         return season == _context.Load.SeasonNames.Count - 1 ? figures with { Cost = figures.Cost + Unattributed } : figures;
     }
 
-    /// <summary>The whole site: sum of the areas, and hours with any light counted once.</summary>
+    /// <summary>The whole site: sum of the areas, and the schedule's hours with any light counted once.</summary>
     public ShareFigures Site(string name, IReadOnlyList<ShareFigures> areas) => areas.Aggregate(
         new ShareFigures(name, default, default, default, default, default, 0, default),
         (sum, area) => sum with
@@ -76,7 +77,7 @@ internal sealed class CaseSums
             FuelTherms = sum.FuelTherms + area.FuelTherms,
             Cost = sum.Cost + area.Cost,
             Heat = sum.Heat + area.Heat,
-        }) with { Hours = OperatingTime.FromHours(_context.Load.LitHours * _load.HoursFactor) };
+        }) with { Hours = OperatingTime.FromHours(_context.Load.LitHours) };
 
     private PlantInteraction Plant => _context.Study.Site.Plant;
 
@@ -88,7 +89,7 @@ internal sealed class CaseSums
         for (var cell = 0; cell < slot.CellHours.Length; cell++)
             electricity += slot.CellHours[cell] * cost.PerKilowattHour[cell];
         var fuelTherms = PlantResponse.FuelTherms(Plant, Energy.FromKilowattHours(slot.Hours * HeatShare(slot)));
-        return _load.HoursFactor * (electricity * _load.PlantWeights[slot.Area] - fuelTherms * Plant.FuelPricePerTherm.Units);
+        return _load.HoursFactors[slot.Area] * (electricity * _load.PlantWeights[slot.Area] - fuelTherms * Plant.FuelPricePerTherm.Units);
     }
 
     private ShareFigures Figures(string name, List<int> slots, OperatingTime hours, double[] costPerKilowatt)

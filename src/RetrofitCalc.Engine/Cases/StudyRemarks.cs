@@ -11,7 +11,7 @@ public static class StudyRemarks
     /// <summary>The remarks of a study.</summary>
     /// <param name="context">The study's context.</param>
     public static IReadOnlyList<string> Of(StudyContext context) =>
-        [.. OfBaseline(context), .. OfWatts(context), .. OfTariff(context.Study), .. OfPlant(context.Study.Site.Plant), .. OfSchedules(context)];
+        [.. OfBaseline(context), .. OfWatts(context), .. OfTariff(context.Study), .. OfPlant(context.Study.Site.Plant), .. OfSchedules(context), .. OfMoney(context.Study)];
 
     private static IEnumerable<string> OfBaseline(StudyContext context)
     {
@@ -70,5 +70,14 @@ public static class StudyRemarks
             yield return "Input power of what dims is taken as proportional to the dimming level; what is not known to dim burns at full power.";
         if (stages.Any(stage => stage.LitStep is not null))
             yield return "Direct-wire tubes keep the switching steps of the lamps they replace; new luminaires have none and burn whole.";
+    }
+
+    private static IEnumerable<string> OfMoney(Study study)
+    {
+        if (study.Options.Count == 0)
+            yield break;
+        yield return "Money is nominal and falls due at the end of each year. Prices of the start hold through year 1 and rise from then on.";
+        yield return $"The comparison ends after {study.Assumptions.StudyYears} years and counts nothing for what lamps, ballasts, tubes and luminaires still have left then.";
+        yield return "All parts of one kind on a line fall due together, at hours of life over hours a year: the middle of what happens, not a spread of failures.";
     }
 }

@@ -1,4 +1,3 @@
-using NodaTime;
 using RetrofitCalc.Engine.Cases;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
@@ -15,7 +14,6 @@ internal sealed class OptionModel
     private readonly CasePlan _plan;
     private readonly FirstCost _gross;
     private readonly Money _incentiveByLuminaire;
-    private readonly double _longestHours;
 
     public OptionModel(PresentCases now, RetrofitOption option)
     {
@@ -25,7 +23,6 @@ internal sealed class OptionModel
         _gross = FirstCosts.Gross(now.Fitted, _plan.Fitted, option);
         _incentiveByLuminaire = FirstCosts.IncentiveByLuminaire(_plan.Fitted, option);
         After = _plan.Evaluate(Perturbation.None);
-        _longestHours = LongestHours();
     }
 
     /// <summary>Measures that do not fit their lines.</summary>
@@ -39,20 +36,12 @@ internal sealed class OptionModel
     /// <summary>The money under some inputs.</summary>
     public OptionOutcome Under(Perturbation perturbation)
     {
-        var inModel = perturbation with { FirstCost = 1, Hours = Math.Min(perturbation.Hours, _longestHours) };
+        var inModel = perturbation with { FirstCost = 1 };
         var now = _now.Under(inModel with { ProposedWatts = 1, ReplacementLife = 1 });
         var after = _plan.Totals(inModel);
         var firstCost = FirstCosts.Net(_gross, perturbation.FirstCost, Incentive(now, after), _option.Costs.IncentiveCap);
         var saving = now.Cost - after.Cost;
         return new OptionOutcome(firstCost, saving, CashFlows.Of(firstCost.Total, saving, Maintenance(now, after), Assumptions));
-    }
-
-    /// <summary>Factor at which the line lit longest would burn all year: no light burns longer.</summary>
-    private double LongestHours()
-    {
-        var year = Period.DaysBetween(new LocalDate(Assumptions.Start.Year, 1, 1), new LocalDate(Assumptions.Start.Year + 1, 1, 1)) * 24.0;
-        var busiest = After.Lines.Select(line => line.Hours.Hours).DefaultIfEmpty(0).Max();
-        return busiest > 0 ? Math.Max(1, year / busiest) : double.PositiveInfinity;
     }
 
     private static Money[] Maintenance(CaseTotals now, CaseTotals after) =>

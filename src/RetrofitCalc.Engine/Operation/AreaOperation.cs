@@ -1,3 +1,4 @@
+using NodaTime;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Studies;
 
@@ -6,6 +7,8 @@ namespace RetrofitCalc.Engine.Operation;
 /// <summary>An area's year of light.</summary>
 public sealed class AreaOperation
 {
+    private readonly double _yearHours;
+
     /// <summary>Works out when the area is lit.</summary>
     /// <param name="area">The area.</param>
     /// <param name="year">The year at the site's clock.</param>
@@ -16,6 +19,7 @@ public sealed class AreaOperation
         Modes = [.. Spells.Select(spell => spell.Mode).Distinct()];
         Hours = OperatingTime.FromHours(Spells.Sum(spell => spell.Hours));
         Starts = CountStarts(Spells, year);
+        _yearHours = (year.End - year.Start) / (double)NodaConstants.SecondsPerHour;
     }
 
     /// <summary>The area.</summary>
@@ -37,9 +41,14 @@ public sealed class AreaOperation
     /// <param name="hoursFactor">Factor on hours. [unitless, above 0]</param>
     public LineOperation LineOperation(double hoursFactor)
     {
-        var hours = Hours * hoursFactor;
+        var hours = Hours * PossibleFactor(hoursFactor);
         return new(hours, Starts, Starts > 0 ? hours.Hours / Starts : hours.Hours);
     }
+
+    /// <summary>A factor on hours, cut where the lights would burn all year: no light burns longer.</summary>
+    /// <param name="hoursFactor">Factor on hours. [unitless, above 0]</param>
+    public double PossibleFactor(double hoursFactor) =>
+        Hours.Hours * hoursFactor > _yearHours ? Math.Max(1, _yearHours / Hours.Hours) : hoursFactor;
 
     private static int CountStarts(IReadOnlyList<LitSpell> spells, SiteYear year)
     {

@@ -86,6 +86,20 @@ public class Ranges_of_an_option
         Assert.True(swing.NetPresentValue.Low < swing.NetPresentValue.Likely);
     }
 
+    [Fact] // the second room burns all year; the first still has 10 % to grow: 262.80 + 525.60 now, 131.40 + 262.80 after
+    public void let_the_other_rooms_grow_where_one_already_burns_all_year()
+    {
+        var allDay = SmallRoom.Area with { Id = "exit", Weekly = new() { Hours = [SmallRoom.Area.Weekly!.Hours[0] with { Off = new LocalTime(6, 0) }] } };
+        var saving = Of(Sure with { HoursUncertainty = 0.1 }, study => study with
+        {
+            Areas = [SmallRoom.Area, allDay],
+            Lines = [SmallRoom.Line, SmallRoom.Line with { Id = "exit", Area = "exit" }],
+            Options = [SmallRoom.Tubes with { Measures = [new("line", new DirectWire("tube")), new("exit", new DirectWire("tube"))] }],
+        }).AnnualBillSaving;
+        Assert.Equal(131.40 + 262.80 + 13.14, saving.High.Units, 0.05);
+        Assert.Equal(0.9 * (131.40 + 262.80), saving.Low.Units, 0.05);
+    }
+
     [Fact]
     public void hold_the_likely_value_and_narrow_when_an_input_is_settled() =>
         Gen.Select(Gen.Double[0, 0.4], Gen.Double[0, 0.4], Gen.Double[0, 0.4], Gen.Double[0, 0.5]).Sample((watts, price, cost, life) =>
