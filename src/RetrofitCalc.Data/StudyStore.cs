@@ -50,11 +50,6 @@ public sealed class StudyStore(IDbContextFactory<RetrofitContext> contexts, IClo
         return await CommitAsync(db, row, stop);
     }
 
-    /// <summary>The same by its parts.</summary>
-    public Task<SaveOutcome> SaveAsync(
-        Guid id, int expectedRevision, Study study, string draftsJson, StudyHeadlineFigures? headline, CancellationToken stop = default) =>
-        SaveAsync(new StudyEdit(id, expectedRevision, study, draftsJson, headline), stop);
-
     /// <summary>Fills in the figures of the list without a new revision; does nothing when the study was saved since.</summary>
     public async Task SetHeadlineAsync(Guid id, int revision, StudyHeadlineFigures figures, CancellationToken stop = default)
     {

@@ -54,6 +54,18 @@ public abstract class A_study_in_a_database(TestDatabase db) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task takes_figures_later_only_while_they_are_of_the_same_revision()
+    {
+        var added = await db.Studies.AddAsync(SampleStudy.Named("Figures"));
+        var figures = new StudyHeadlineFigures(Power.FromWatts(1), Power.FromWatts(1), Money.Zero, Money.Zero, null, 0);
+        await db.Studies.SetHeadlineAsync(added.Id, 7, figures);
+        Assert.Null((await db.Studies.ListAsync(false)).Single(h => h.Id == added.Id).Figures);
+        await db.Studies.SetHeadlineAsync(added.Id, 1, figures);
+        Assert.Equal(figures, (await db.Studies.ListAsync(false)).Single(h => h.Id == added.Id).Figures);
+        Assert.Equal(1, (await db.Studies.FindAsync(added.Id))!.Revision);
+    }
+
+    [Fact]
     public async Task tells_the_second_writer_and_keeps_the_first_ones_work()
     {
         var added = await db.Studies.AddAsync(SampleStudy.Named("Shared"));

@@ -8,5 +8,7 @@ public sealed class PostgresDatabase(PostgresServer server) : TestDatabase
     public override IReadOnlyDictionary<string, string?> Configuration =>
         new Dictionary<string, string?> { ["ConnectionStrings:Postgres"] = server.ConnectionString(_name) };
 
+    public override (string Kind, string Place) Address => ("postgres", server.Uri(_name));
+
     public override Task RestartAsync() => server.RestartAsync();
 }

@@ -13,6 +13,8 @@ public sealed class PostgresServer : IAsyncLifetime
     public string ConnectionString(string database) =>
         $"Host=127.0.0.1;Port={_port};Username=retrofit;Database={database};Include Error Detail=true";
 
+    public string Uri(string database) => $"postgresql://retrofit@127.0.0.1:{_port}/{database}";
+
     public async ValueTask InitializeAsync()
     {
         if (Environment.UserName == "root") await RunAsync("chown", "postgres", _folder);

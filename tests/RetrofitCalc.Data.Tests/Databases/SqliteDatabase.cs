@@ -11,6 +11,8 @@ public sealed class SqliteDatabase : TestDatabase
     public override IReadOnlyDictionary<string, string?> Configuration =>
         new Dictionary<string, string?> { ["Data:Path"] = FilePath, ["Data:BusySeconds"] = "5" };
 
+    public override (string Kind, string Place) Address => ("sqlite", FilePath);
+
     public override Task RestartAsync()
     {
         SqliteConnection.ClearAllPools();

@@ -18,6 +18,9 @@ public abstract class TestDatabase : IAsyncLifetime
 
     public abstract IReadOnlyDictionary<string, string?> Configuration { get; }
 
+    /// <summary>What the backup scripts are told: the kind of database, and where it is.</summary>
+    public abstract (string Kind, string Place) Address { get; }
+
     /// <summary>Stops and starts what holds the data, as a power cut would.</summary>
     public abstract Task RestartAsync();
 
