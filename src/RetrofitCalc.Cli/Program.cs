@@ -1,1 +1,3 @@
-return 0;
+using RetrofitCalc.Cli;
+
+return CommandLine.Run(args);

@@ -22,6 +22,7 @@ public static class SurveyCellParser
             SurveyField.SetUp => SetUp(text, context).Then(v => line with { SetUp = v }),
             SurveyField.Count => NumberText.ParseCount(text, context.Culture).Then(v => line with { Count = v }),
             SurveyField.LampsOut => NumberText.ParseCount(text, context.Culture).Then(v => line with { LampsOut = v }),
+            SurveyField.DeadBallasts => NumberText.ParseCount(text, context.Culture).Then(v => line with { DeadBallasts = v }),
             SurveyField.MountingHeight => Height(text, context).Then(v => line with { MountingHeight = v }),
             SurveyField.SupplyVolts => Within(WithoutUnit(text, "V"), 1, 1000, "volts", context).Then(v => line with { SupplyVolts = v }),
             SurveyField.StartMethod => SurveyWords.Parse(text, SurveyWords.StartMethods).Then(v => line with { StartMethod = v }),

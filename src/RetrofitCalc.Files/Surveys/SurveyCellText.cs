@@ -13,6 +13,7 @@ public static class SurveyCellText
         SurveyField.SetUp => context.Catalogue.SetUps.FirstOrDefault(s => s.Id == line.SetUp)?.Name ?? line.SetUp ?? "",
         SurveyField.Count => line.Count?.ToString(context.Culture) ?? "",
         SurveyField.LampsOut => line.LampsOut?.ToString(context.Culture) ?? "",
+        SurveyField.DeadBallasts => line.DeadBallasts?.ToString(context.Culture) ?? "",
         SurveyField.MountingHeight => line.MountingHeight is { } height ? LengthText.Write(height, context.Culture, context.Unit) : "",
         SurveyField.SupplyVolts => line.SupplyVolts is { } volts ? NumberText.Write(volts, context.Culture) : "",
         SurveyField.StartMethod => line.StartMethod is { } start ? SurveyWords.Of(SurveyWords.StartMethods, start) : "",

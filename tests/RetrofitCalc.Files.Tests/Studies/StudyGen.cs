@@ -73,7 +73,7 @@ internal static class StudyGen
         Maybe(Enum<EmergencyRole>()), Maybe(Enum<LocationClass>()),
         (id, text, setUp, count, n, date, role, wet) => new SurveyLine
         {
-            Id = id, Name = text, Area = id, SetUp = setUp, Count = count, LampsOut = count, MountingHeight = n is { } m ? Length.FromMetres(m) : null,
+            Id = id, Name = text, Area = id, SetUp = setUp, Count = count, LampsOut = count, DeadBallasts = count, MountingHeight = n is { } m ? Length.FromMetres(m) : null,
             SupplyVolts = n, BallastYear = count, LampsInstalled = date, Emergency = role, Location = wet, Note = text,
             Reading = n is { } w && date is { } d ? new PowerReading(Power.FromWatts(w), d) : null,
         });

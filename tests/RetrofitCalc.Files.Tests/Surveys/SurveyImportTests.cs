@@ -133,6 +133,10 @@ public class A_survey_import
 
 public class A_column_match
 {
+    [Fact]
+    public void has_a_field_for_every_fact_of_a_survey_line() =>
+        Assert.Equal(typeof(SurveyLine).GetProperties().Select(p => p.Name).Where(n => n != "Id").Order(), SurveyHeadings.Fields.Select(f => f.ToString()).Order());
+
     [Theory]
     [InlineData("Room", SurveyField.Area)]
     [InlineData("QTY.", SurveyField.Count)]
