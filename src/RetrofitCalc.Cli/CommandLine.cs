@@ -16,11 +16,13 @@ internal static class CommandLine
         return ExitCode.WrongUsage;
     }
 
-    private static RootCommand Root() => new($"RetrofitCalc on the command line: evaluates study files and writes their reports.{Environment.NewLine}{Environment.NewLine}{ExitCode.Explained}")
+    private static RootCommand Root() => new($"RetrofitCalc on the command line: checks and evaluates study files, and moves surveys in and out of them.{Environment.NewLine}{Environment.NewLine}{ExitCode.Explained}")
     {
         EvaluateCommand.Make(),
         CheckCommand.Make(),
         ExampleCommand.Make(),
+        SurveyCommands.MakeImport(),
+        SurveyCommands.MakeExport(),
     };
 
     /// <summary>Trouble with files is no fault of the program: one line says what, and nothing is left half-written.</summary>

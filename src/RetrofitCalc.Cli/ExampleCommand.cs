@@ -17,8 +17,9 @@ internal static class ExampleCommand
 
     private static int Write(string? path)
     {
-        using var output = path is null ? Console.OpenStandardOutput() : new FileStream(path, FileMode.CreateNew, FileAccess.Write);
-        output.Write(StudyFile.Write(WorkedExample.Load()));
+        var example = StudyFile.Write(WorkedExample.Load());
+        if (path is not null) OutputFile.Write(path, example);
+        else Console.OpenStandardOutput().Write(example);
         return ExitCode.Done;
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using RetrofitCalc.Engine;
 using RetrofitCalc.Engine.Studies;
@@ -51,13 +52,27 @@ public static class StudyFile
         try
         {
             var study = JsonSerializer.Deserialize<Envelope>(body.Span, RetrofitJson.Options)!.Study;
-            return new Parsed<Study>(study, Placed(StudyEvaluation.Check(study), body));
+            return new Parsed<Study>(study, Placed([.. StudyEvaluation.Check(study), .. CultureProblem(study)], body));
         }
         catch (Exception wrong) when (wrong is JsonException or ArgumentException or FormatException or InvalidOperationException)
         {
             var place = wrong as JsonException;
             return Parsed.Bad<Study>(new FileProblem(
                 (int?)place?.LineNumber + 1, (int?)place?.BytePositionInLine + 1, place?.Path ?? "$", $"The study cannot be read here: {wrong.Message}"));
+        }
+    }
+
+    /// <summary>The engine only carries the culture; whoever prints the study needs one this machine knows.</summary>
+    private static IEnumerable<StudyProblem> CultureProblem(Study study)
+    {
+        try
+        {
+            _ = CultureInfo.GetCultureInfo(study.Site.Culture);
+            return [];
+        }
+        catch (CultureNotFoundException)
+        {
+            return [new StudyProblem("Site.Culture", $"\"{study.Site.Culture}\" is not a culture this program knows. Give one such as en-US or de-DE.")];
         }
     }
 

@@ -107,11 +107,34 @@ public sealed class The_command_line : IDisposable
     }
 
     [Fact]
+    public void moves_a_survey_out_of_a_study_and_into_another()
+    {
+        var (csv, grown) = (Path.Combine(_folder, "survey.csv"), Path.Combine(_folder, "grown.json"));
+        Assert.Equal(0, BuiltProgram.Run("export", SmallFile, csv).ExitCode);
+        var run = BuiltProgram.Run("import", SmallFile, csv, "--out", grown);
+        Assert.Equal((0, ""), (run.ExitCode, run.Errors));
+        Assert.Contains("Lines added: 2.", run.Output);
+        var lines = StudyFile.Read(File.ReadAllBytes(grown)).Value!.Lines;
+        Assert.Equal([10, 4, 10, 4], lines.Select(l => l.Count));
+        Assert.Equal(4, lines.Select(l => l.Id).Distinct().Count());
+    }
+
+    [Fact]
+    public void imports_nothing_from_a_survey_with_problems()
+    {
+        var grown = Path.Combine(_folder, "grown.json");
+        var run = BuiltProgram.Run("import", SmallFile, Save("bad.csv", "Area,Count\nPacking hall,4\nPacking hall,-1\n"), "--out", grown);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("line 3, column 2, Count: \"-1\" is negative; a count is zero or more.", run.Errors);
+        Assert.False(File.Exists(grown));
+    }
+
+    [Fact]
     public void says_in_its_help_what_its_exit_codes_mean()
     {
         var run = BuiltProgram.Run("--help");
         Assert.Equal(0, run.ExitCode);
-        foreach (var words in new[] { "0 done", "1 problems in the input", "2 wrong usage", "3 a file cannot be read or written", "evaluate", "check", "example" })
+        foreach (var words in new[] { "0 done", "1 problems in the input", "2 wrong usage", "3 a file cannot be read or written", "evaluate", "check", "example", "import", "export" })
             Assert.Contains(words, run.Output);
     }
 }

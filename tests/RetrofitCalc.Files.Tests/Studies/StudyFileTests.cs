@@ -29,6 +29,14 @@ public class A_study_file
     }
 
     [Fact]
+    public void with_an_unknown_culture_opens_but_says_so()
+    {
+        var read = StudyFile.Read(Encoding.UTF8.GetBytes(SmallStudy.Text().Replace("\"en-US\"", "\"plain English\"")));
+        Assert.NotNull(read.Value);
+        Assert.Contains(read.Problems, p => p is { Path: "$.study.site.culture", Line: > 0 } && p.Message.Contains("not a culture"));
+    }
+
+    [Fact]
     public void is_refused_whole_when_over_64_MB()
     {
         var read = StudyFile.Read(new byte[64 * 1024 * 1024 + 1]);

@@ -139,7 +139,7 @@ public class A_workbook_table
             var bytes = good.ToArray();
             foreach (var (at, value) in changes) bytes[at] = value;
             return Read(bytes) is var r && (r.Value is not null || r.Problems.Count > 0);
-        }, iter: 400, threads: 1);
+        }, iter: 1500, threads: 1);
         for (var length = 0; length < good.Length; length += 97)
             Assert.NotEmpty(Read(good[..length]).Problems);
     }
@@ -148,6 +148,20 @@ public class A_workbook_table
     public void with_nonsense_in_its_cells_never_throws() =>
         Gen.String[Gen.Char["<>/crvt=\"s0129AZ &;-. "], 0, 60].Sample(text =>
             Read(Workbooks.OneSheet(Heads + "<row r=\"2\">" + text + "</row>")) is var r && (r.Value is not null || r.Problems.Count > 0), iter: 300, threads: 1);
+
+    [Fact]
+    public void with_changed_letters_in_its_sheet_or_texts_never_throws()
+    {
+        const string sheet = Heads + "<row r=\"2\" spans=\"1:2\"><c r=\"A2\" t=\"s\" s=\"1\"><f>1+1</f><v>0</v></c><c r=\"B2\" s=\"2\"><v>44270</v></c></row>";
+        const string shared = "<si><t xml:space=\"preserve\">Racks</t></si>";
+        Gen.Select(Gen.Int[0, sheet.Length + shared.Length - 1], Gen.Char["<>/\"=-9 a&"]).Array[1, 3].Sample(changes =>
+        {
+            var text = (sheet + shared).ToCharArray();
+            foreach (var (at, letter) in changes) text[at] = letter;
+            var read = Read(Workbooks.OneSheet(new string(text, 0, sheet.Length), shared: new string(text, sheet.Length, shared.Length)));
+            return read.Value is not null || read.Problems.Count > 0;
+        }, iter: 800, threads: 1);
+    }
 
     [Fact]
     public void or_csv_is_told_apart_by_its_first_bytes()

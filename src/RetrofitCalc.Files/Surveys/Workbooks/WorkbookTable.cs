@@ -53,7 +53,7 @@ public static class WorkbookTable
     /// <summary>What the packing, XML and workbook readers throw on damaged files; they have no common type.</summary>
     private static bool IsDamage(Exception e) => e is InvalidDataException or XmlException or OpenXmlPackageException or FormatException or IOException
         or ArgumentException or InvalidOperationException or NotSupportedException or IndexOutOfRangeException or KeyNotFoundException or OverflowException
-        or UriFormatException or NullReferenceException;
+        or UriFormatException;
 
     private static string? NotWorkbook(ReadOnlySpan<byte> file)
     {
