@@ -34,7 +34,6 @@ public static class RetrofitDataServices
     private static string SqliteConnectionString(IConfiguration configuration)
     {
         var path = Path.GetFullPath(configuration["Data:Path"] is { Length: > 0 } chosen ? chosen : DefaultPath);
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         return new SqliteConnectionStringBuilder
         {
             DataSource = path,

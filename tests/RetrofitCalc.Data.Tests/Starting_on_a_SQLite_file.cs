@@ -105,6 +105,13 @@ public sealed class Starting_on_a_SQLite_file : IAsyncLifetime
     }
 
     [Fact]
+    public async Task says_when_the_folder_cannot_be_made()
+    {
+        await File.WriteAllTextAsync(Path.GetDirectoryName(_db.FilePath)!, "A file stands where the folder should be.");
+        Assert.Contains("cannot be opened", (await ProblemAsync()).What);
+    }
+
+    [Fact]
     public async Task explains_a_file_that_may_only_be_read()
     {
         await _db.InitializeAsync();

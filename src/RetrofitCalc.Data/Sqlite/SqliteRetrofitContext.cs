@@ -10,6 +10,7 @@ public sealed class SqliteRetrofitContext(DbContextOptions<SqliteRetrofitContext
     /// <summary>Locks a file beside the database: unlike EF's lock row, the operating system frees it when a process dies.</summary>
     public override async Task<IAsyncDisposable> ClaimAsync(CancellationToken stop)
     {
+        Directory.CreateDirectory(Path.GetDirectoryName(FilePath)!);
         var claim = await FileClaim.TakeAsync(FilePath + "-starting", stop);
         try
         {
