@@ -79,8 +79,8 @@ public class Figures_for_charts
     {
         var figure = CalendarChart.Of(SampleResult.Small, Text);
         Assert.Equal([["Culture room", "1 line"], ["Packing hall", "1 line"]], figure.Spec.Up.Ticks.Select(t => t.Lines));
-        Assert.Equal([new ChartPoint(4, -0.2), new ChartPoint(3, 0.8)], figure.Spec.Series[0].Points);
-        Assert.Equal([new ChartPoint(2.5, 0.2)], figure.Spec.Series[1].Points);
+        Assert.Equal([new ChartPoint(4, -0.15), new ChartPoint(3, 0.85)], figure.Spec.Series[0].Points);
+        Assert.Equal([new ChartPoint(2.5, 0.25)], figure.Spec.Series[1].Points);
         Assert.Equal([["Culture room", "Jan 2031", "Jul 2029"], ["Packing hall", "Jan 2030", "none"]], figure.Twin.Rows);
     }
 

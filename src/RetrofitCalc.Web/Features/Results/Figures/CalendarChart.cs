@@ -13,8 +13,8 @@ public static class CalendarChart
 {
     private const int MostRows = 8;
     private const int MostDates = 8;
-    private const double LampTrack = -0.2;
-    private const double BallastTrack = 0.2;
+    private const double LampTrack = -0.15;
+    private const double BallastTrack = 0.25;
     private const double DaysPerYear = 365.2425;
 
     /// <summary>What falls due in one area; lines that share a month share a mark.</summary>

@@ -1,4 +1,4 @@
-import { write, widthOf } from "./inks.js";
+import { heads, write, widthOf } from "./inks.js";
 
 /// Lying bars in groups; the words stand at their ends, so there is no value axis to read off.
 export function bars(spec, { ink, brush, narrow, size }) {
@@ -7,7 +7,7 @@ export function bars(spec, { ink, brush, narrow, size }) {
   return {
     type: "bar",
     data: {
-      labels: spec.groups.map((lines) => (narrow ? lines.join(" · ") : lines)),
+      labels: spec.groups,
       datasets: spec.series.map((series) => ({
         label: series.name,
         stack: series.stack,
@@ -16,25 +16,28 @@ export function bars(spec, { ink, brush, narrow, size }) {
         borderColor: brush[series.ink].edge,
         borderWidth: 1,
         borderSkipped: false,
-        barThickness: 13,
-        categoryPercentage: 0.8,
+        barPercentage: 0.86,
+        categoryPercentage: narrow ? 0.46 : 0.66,
       })),
     },
     options: {
       indexAxis: "y",
-      layout: { padding: { right: widest + 10, top: narrow ? 6 : 0 } },
+      layout: { padding: { right: widest + 10, } },
       plugins: { legend: { display: false } },
       scales: {
         x: { stacked: true, min: Math.min(0, spec.across.low), max: spec.across.high, grid: { display: false }, ticks: { display: false }, border: { display: false } },
         y: {
           stacked: true,
-          border: { color: ink.ruleStrong },
+          border: { display: !narrow, color: ink.ruleStrong },
           grid: { display: false },
-          ticks: narrow ? { mirror: true, padding: 0, labelOffset: -25, autoSkip: false, z: 1 } : { crossAlign: "far", autoSkip: false, padding: 8 },
+          ticks: { display: !narrow, crossAlign: "far", autoSkip: false, padding: 8 },
         },
       },
     },
-    plugins: [{ afterDatasetsDraw: (chart) => ends(chart, spec, { ink, brush, style }) }],
+    plugins: [
+      { afterDatasetsDraw: (chart) => ends(chart, spec, { ink, brush, style }) },
+      { afterDatasetsDraw: (chart) => narrow && heads(chart, spec.groups, style, ink) },
+    ],
   };
 }
 
@@ -43,7 +46,7 @@ function ends(chart, spec, { ink, brush, style }) {
     chart.getDatasetMeta(i).data.forEach((bar, j) => {
       const text = series.points[j]?.label;
       if (!text) return;
-      write(chart, text, { x: Math.max(bar.x, chart.scales.x.getPixelForValue(0)) + 6, y: bar.y }, { ...style, color: brush[series.ink].text, halo: ink.paper });
+      write(chart, text, { x: Math.max(bar.x, chart.scales.x.getPixelForValue(0)) + 6, y: bar.y }, { ...style, color: brush[series.ink].text });
     });
   });
 }

@@ -1,3 +1,4 @@
+import { heads } from "./inks.js";
 import { scale } from "./axes.js";
 
 const marks = {
@@ -6,8 +7,7 @@ const marks = {
 };
 
 /// One band for each row of the page, a thin line for each part in it, marks where something falls due.
-export function calendar(spec, { ink, brush, narrow }) {
-  const rows = { ...spec.up, ticks: spec.up.ticks.map((t) => (narrow ? { ...t, lines: [t.lines.join(" · ")] } : t)) };
+export function calendar(spec, { ink, brush, narrow, size }) {
   return {
     type: "scatter",
     data: {
@@ -25,16 +25,19 @@ export function calendar(spec, { ink, brush, narrow }) {
       layout: { padding: { right: 10 } },
       plugins: { legend: { display: false } },
       scales: {
-        x: scale(spec.across, ink, { position: "top", grid: { color: ink.rule }, border: { display: false }, ticks: { autoSkip: narrow } }),
-        y: scale(rows, ink, {
+        x: scale(spec.across, ink, { position: "top", grid: { color: ink.rule }, border: { display: false }, ticks: { autoSkip: narrow, autoSkipPadding: 14 } }),
+        y: scale(spec.up, ink, {
           reverse: true,
           grid: { display: false },
           border: { display: false },
-          ticks: narrow ? { mirror: true, padding: 0, labelOffset: -27, color: ink.ink, z: 1 } : { crossAlign: "far", color: ink.ink },
+          ticks: { display: !narrow, crossAlign: "far", color: ink.ink },
         }),
       },
     },
-    plugins: [{ beforeDatasetsDraw: (chart) => tracks(chart, spec, ink) }],
+    plugins: [
+      { beforeDatasetsDraw: (chart) => tracks(chart, spec, ink) },
+      { afterDatasetsDraw: (chart) => narrow && heads(chart, spec.up.ticks.map((t) => t.lines), { size, family: ink.family }, ink) },
+    ],
   };
 }
 

@@ -47,17 +47,19 @@ function hatch(ground, line) {
   return pen.createPattern(tile, "repeat");
 }
 
-/// Words on the drawing, with a halo of paper so that lines do not run through them.
+/// Words on the drawing; a halo of paper keeps lines from running through them.
 export function write(chart, text, at, style) {
   const pen = chart.ctx;
   pen.save();
   pen.font = `${style.weight ?? 600} ${style.size}px ${style.family}`;
   pen.textAlign = style.align ?? "left";
   pen.textBaseline = style.base ?? "middle";
-  pen.lineJoin = "round";
-  pen.lineWidth = 4;
-  pen.strokeStyle = style.halo;
-  pen.strokeText(text, at.x, at.y);
+  if (style.halo) {
+    pen.lineJoin = "round";
+    pen.lineWidth = 4;
+    pen.strokeStyle = style.halo;
+    pen.strokeText(text, at.x, at.y);
+  }
   pen.fillStyle = style.color;
   pen.fillText(text, at.x, at.y);
   pen.restore();
@@ -67,4 +69,16 @@ export function widthOf(text, style) {
   const pen = document.createElement("canvas").getContext("2d");
   pen.font = `600 ${style.size}px ${style.family}`;
   return pen.measureText(text).width;
+}
+
+/// On a narrow sheet the name of a row stands above what is drawn in it.
+export function heads(chart, rows, style, ink) {
+  rows.forEach((lines, i) => {
+    const y = chart.scales.y.getPixelForValue(i) - 0.4 * rowHeight(chart, rows.length);
+    write(chart, lines.join(" · "), { x: chart.chartArea.left, y }, { ...style, weight: 400, color: ink.ink, halo: ink.paper });
+  });
+}
+
+function rowHeight(chart, rows) {
+  return (chart.chartArea.bottom - chart.chartArea.top) / Math.max(rows, 1);
 }
