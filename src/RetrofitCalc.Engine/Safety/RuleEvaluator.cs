@@ -35,6 +35,33 @@ public sealed class RuleEvaluator
         return [.. _rules.Rules.Where(rule => Holds(rule.When, complete))];
     }
 
+    /// <summary>Facts nobody has given on which a rule still hangs, those of the heaviest rules first.</summary>
+    /// <param name="facts">Facts by field name.</param>
+    /// <remarks>A rule hangs on a missing fact when it could hold for some value of all that is missing. "unknown" is no answer.</remarks>
+    public IReadOnlyList<SafetyField> StillAsked(IReadOnlyDictionary<string, string> facts)
+    {
+        var given = facts.Where(fact => fact.Value != "unknown" && Fits(fact.Key, fact.Value)).ToDictionary();
+        var asked = _rules.Rules.OrderBy(rule => rule.Severity).Where(rule => CouldHold(rule.When, given))
+            .SelectMany(rule => FieldsOf(rule.When)).Distinct().Where(field => !given.ContainsKey(field));
+        return [.. asked.Select(_fields.GetValueOrDefault).OfType<SafetyField>()];
+    }
+
+    private static bool CouldHold(SafetyCondition condition, Dictionary<string, string> given) => condition switch
+    {
+        AllOf all => all.Parts.All(part => CouldHold(part, given)),
+        AnyOf any => any.Parts.Any(part => CouldHold(part, given)),
+        _ => !FieldsOf(condition).All(given.ContainsKey) || Holds(condition, given),
+    };
+
+    private static IEnumerable<string> FieldsOf(SafetyCondition condition) => condition switch
+    {
+        AllOf all => all.Parts.SelectMany(FieldsOf),
+        AnyOf any => any.Parts.SelectMany(FieldsOf),
+        Comparison { Operator: "gt_field" or "lt_field" } two => [two.Field, two.Values[0]],
+        Comparison one => [one.Field],
+        _ => [],
+    };
+
     private bool Fits(string field, string value) => !_fields.TryGetValue(field, out var known) || known.Type switch
     {
         "enum" => known.Values.Contains(value),
