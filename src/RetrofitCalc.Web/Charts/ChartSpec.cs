@@ -41,6 +41,11 @@ public sealed record ChartSpec(ChartKind Kind, IReadOnlyList<ChartSeries> Series
 
     public ChartAxis Up { get; init; } = ChartAxis.Bare;
 
+    /// <summary>Names of the groups stand above their bars, as they are too long to stand beside them.</summary>
+    public bool NamesAbove => Groups.Any(lines => lines.Any(line => line.Length > LongestBeside));
+
+    private const int LongestBeside = 26;
+
     /// <summary>Rows of bars or of a calendar; the plot grows with them.</summary>
     public int Rows => Kind == ChartKind.Bars ? Groups.Count : Up.Ticks.Count;
 }

@@ -1,5 +1,6 @@
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Web.Shared;
 
 namespace RetrofitCalc.Web.Features.Safety;
 
@@ -13,7 +14,7 @@ public static class SafetyFinding
         return (stops.Count, warnings.Count) switch
         {
             (1, _) => $"One stop is open: {stops[0].Group.ToLowerInvariant()}",
-            ( > 1, _) => $"{stops.Count} stops are open",
+            ( > 1, _) => $"{CountText.Word(stops.Count)} stops are open",
             (0, 0) => notices.Count == 0 ? "No rule speaks up for this survey" : "Every stop and warning is answered",
             (0, 1) => "No stop is open; one warning waits for its answer",
             _ => $"No stop is open; {warnings.Count} warnings wait for their answers",

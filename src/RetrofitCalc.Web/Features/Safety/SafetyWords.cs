@@ -32,7 +32,7 @@ public static class SafetyWords
         if (ids.Count == 0) return "the whole site";
         if (ids.Count == study.Lines.Count && ids.Count > 1) return "all lines";
         var names = ids.Take(MostLines).Select(id => LineName(study, id));
-        return string.Join(", ", names) + (ids.Count > MostLines ? $" and {ids.Count - MostLines} more lines" : "");
+        return string.Join("; ", names) + (ids.Count > MostLines ? $" and {ids.Count - MostLines} more" : "");
     }
 
     public static string LineName(Study study, string id) =>

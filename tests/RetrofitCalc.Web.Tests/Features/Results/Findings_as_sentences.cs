@@ -13,16 +13,16 @@ public class Findings_as_sentences
 
     [Fact]
     public void the_headline_names_the_option_its_payback_and_its_range() =>
-        Assert.Equal("Direct-wire pays back in 2.5 years; the likely range is 2.1 to 3.0", HeadlineFinding.Sentence(SampleResult.Small, Text));
+        Assert.Equal("With “Direct-wire” the money is back in 2.5 years; the likely range is 2.1 to 3.0", HeadlineFinding.Sentence(SampleResult.Small, Text));
 
     [Fact]
     public void the_headline_says_plainly_that_the_money_never_comes_back() =>
-        Assert.Equal("Direct-wire never pays back in 3 years",
+        Assert.Equal("“Direct-wire” never pays back in 3 years",
             HeadlineFinding.Sentence(SampleResult.With(o => o with { SimplePayback = new Payback(null) }), Text));
 
     [Fact]
     public void the_headline_keeps_never_as_the_end_of_the_range() =>
-        Assert.Equal("Direct-wire pays back in 2.5 years; the likely range runs from 2.1 to never in 3",
+        Assert.Equal("With “Direct-wire” the money is back in 2.5 years; the likely range runs from 2.1 to never in 3",
             HeadlineFinding.Sentence(SampleResult.With(o => o with { Ranges = o.Ranges with { Payback = new(2.1, 2.5, null) } }), Text));
 
     [Fact]
@@ -65,7 +65,7 @@ public class Findings_as_sentences
 
     [Fact]
     public void an_option_that_saves_nothing_is_called_that() =>
-        Assert.Equal("Direct-wire does not lower the cost of any year",
+        Assert.Equal("“Direct-wire” does not lower the cost of any year",
             SeasonFinding.Sentence(SampleResult.With(o => o with { After = SampleResult.Small.Now }), Text));
 
     [Fact]

@@ -49,7 +49,7 @@ public class Ways_to_go
 
     [Fact]
     public void ask_one_question_once_for_all_lines_it_concerns() =>
-        Assert.Equal([new QuestionRow("What is the supply voltage?", "Shelves, Hall north")], QuestionRow.Of(SampleResult.Small));
+        Assert.Equal([new QuestionRow("What is the supply voltage?", "Shelves; Hall north")], QuestionRow.Of(SampleResult.Small));
 
     [Fact]
     public void leave_out_parts_of_the_first_cost_that_are_nothing() =>

@@ -27,9 +27,9 @@ public static class HeadlineFinding
         var (name, years) = (option.Option.Name, option.CashFlow.Count - 1);
         return option.SimplePayback.Years switch
         {
-            null => $"{name} never pays back in {years} years",
-            0 => $"{name} costs nothing more to do and pays from the first day",
-            { } likely => $"{name} pays back in {text.Number(likely, 1)} years{Range(option, text, years)}",
+            null => $"“{name}” never pays back in {years} years",
+            0 => $"“{name}” costs nothing more to do and pays from the first day",
+            { } likely => $"With “{name}” the money is back in {text.Number(likely, 1)} years{Range(option, text, years)}",
         };
     }
 

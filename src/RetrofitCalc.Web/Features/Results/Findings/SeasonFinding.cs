@@ -12,7 +12,7 @@ public static class SeasonFinding
         if (result.Chosen is not { } option) return Dearest(result, text);
         var saved = Savings(result.Now, option.After);
         var total = saved.Aggregate(Money.Zero, (sum, season) => sum + season.Saving);
-        if (total <= Money.Zero) return $"{option.Option.Name} does not lower the cost of any year";
+        if (total <= Money.Zero) return $"“{option.Option.Name}” does not lower the cost of any year";
         var most = saved.MaxBy(season => season.Saving)!;
         return saved.Count == 1 || most.Saving >= total
             ? $"{most.Name} brings the whole saving, {text.Money(most.Saving)}"

@@ -13,7 +13,7 @@ public static class WattsFinding
         if (site.Connected > Power.Zero && site.BallastLoss > Power.Zero)
             return $"Ballasts take {AtLeast(result)}{text.Percent(site.BallastLoss / site.Connected)} of the load and give no light";
         return result.Chosen is { } option
-            ? $"{option.Option.Name} takes the load from {text.Kilowatts(site.Connected)} to {text.Kilowatts(option.After.Site.Connected)}"
+            ? $"“{option.Option.Name}” takes the load from {text.Kilowatts(site.Connected)} to {text.Kilowatts(option.After.Site.Connected)}"
             : $"The lights draw {text.Kilowatts(site.Connected)}";
     }
 

@@ -2,6 +2,7 @@ import { heads, write, widthOf } from "./inks.js";
 
 /// Lying bars in groups; the words stand at their ends, so there is no value axis to read off.
 export function bars(spec, { ink, brush, narrow, size }) {
+  const above = narrow || spec.namesAbove;
   const style = { size, family: ink.family };
   const widest = Math.max(0, ...spec.series.flatMap((s) => s.points.map((p) => (p.label ? widthOf(p.label, style) : 0))));
   return {
@@ -17,7 +18,7 @@ export function bars(spec, { ink, brush, narrow, size }) {
         borderWidth: 1,
         borderSkipped: false,
         barPercentage: 0.86,
-        categoryPercentage: narrow ? 0.46 : 0.66,
+        categoryPercentage: above ? 0.46 : 0.66,
       })),
     },
     options: {
@@ -28,15 +29,15 @@ export function bars(spec, { ink, brush, narrow, size }) {
         x: { stacked: true, min: Math.min(0, spec.across.low), max: spec.across.high, grid: { display: false }, ticks: { display: false }, border: { display: false } },
         y: {
           stacked: true,
-          border: { display: !narrow, color: ink.ruleStrong },
+          border: { display: !above, color: ink.ruleStrong },
           grid: { display: false },
-          ticks: { display: !narrow, crossAlign: "far", autoSkip: false, padding: 8 },
+          ticks: { display: !above, crossAlign: "far", autoSkip: false, padding: 8 },
         },
       },
     },
     plugins: [
       { afterDatasetsDraw: (chart) => ends(chart, spec, { ink, brush, style }) },
-      { afterDatasetsDraw: (chart) => narrow && heads(chart, spec.groups, style, ink) },
+      { afterDatasetsDraw: (chart) => above && heads(chart, spec.groups, style, ink) },
     ],
   };
 }
