@@ -1,0 +1,65 @@
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Reports;
+
+/// <summary>Annex B: rates and policies, conventions, how sure it is, and sources.</summary>
+internal static class AssumptionsAnnex
+{
+    public static IReadOnlyList<ReportSection> Of(SummaryContext context) =>
+    [
+        new("Rates, periods and policies", [], [Rates(context)]),
+        new("Conventions and estimates", context.Result.Remarks, []),
+        .. context.Asked is { Ranges.Swings.Count: > 0 } option ? [new ReportSection("How sure it is", ["Each uncertain input alone, from its low to its high end, the whole model worked out anew."], [Swings(option, context)])] : Array.Empty<ReportSection>(),
+        .. context.Result.Questions.Count > 0 ? [new ReportSection("Questions still open", [.. context.Result.Questions.Select(question => question.Text)], [])] : Array.Empty<ReportSection>(),
+        new("Sources", ["Values cited from memory were not read again in the document named; check one before relying on it."], [Sources(context)]),
+    ];
+
+    private static ReportTable Rates(SummaryContext context)
+    {
+        var (a, text) = (context.Study.Assumptions, context.Text);
+        (string Name, string Value)[] rows =
+        [
+            ("Start", text.Date(a.Start)),
+            ("Length of the comparison", $"{a.StudyYears} years"),
+            ("Discount rate, nominal", text.Percent(a.DiscountRate, 1)),
+            ("Rise of energy prices a year", text.Percent(a.EnergyEscalation, 1)),
+            ("Rise of parts and labour a year", text.Percent(a.CostEscalation, 1)),
+            ("Present lighting counted", a.Baseline == Baseline.AsFound ? "as found, lamps out left out" : "as designed, all lamps working"),
+            ("Lamps are changed", a.RelampPolicy == RelampPolicy.Group ? $"together at {text.Percent(a.GroupRelampShare)} of rated life" : "one by one as they fail"),
+            ("Maintenance worker, hour", text.Cents(a.MaintenanceRate)),
+            ("Licensed electrician, hour", text.Cents(a.ElectricianRate)),
+            ("Time for a lamp; for a ballast", $"{text.Number((a.RelampPolicy == RelampPolicy.Group ? a.GroupLampTime : a.SpotLampTime).Minutes)} min; {text.Number(a.BallastTime.Minutes)} min"),
+            ("Ranges: watts, price, hours, first cost, lives", string.Join(", ", new[] { a.WattsUncertainty, a.PriceUncertainty, a.HoursUncertainty, a.FirstCostUncertainty, a.LifeUncertainty }.Select(share => "± " + text.Percent(share)))),
+            ("Base load of everything else", text.Kilowatts(context.Study.Site.BaseLoad)),
+            ("Plant", Plant(context.Study.Site.Plant, text)),
+        ];
+        return new ReportTable("Rates", [new("What", 1), new("Value", 2)], [.. rows.Select(row => new ReportRow([row.Name, row.Value]))]);
+    }
+
+    private static string Plant(PlantInteraction plant, QuantityText text) =>
+        $"cooled {text.Percent(plant.CooledShare)} of lit hours at COP {text.Number(plant.CoolingCop, 1)}; heated {text.Percent(plant.HeatedShare)}"
+        + (plant.HeatedShare == 0 ? "" : plant.HeatingCop is { } cop ? $" at COP {text.Number(cop, 1)}" : $", fuel at {text.Percent(plant.FurnaceEfficiency)} and {text.Cents(plant.FuelPricePerTherm)} a therm");
+
+    private static ReportTable Swings(OptionResult option, SummaryContext context)
+    {
+        var text = context.Text;
+        return new ReportTable("One input at a time",
+            [new("Input", 1.2), new("Payback", 1, true), new("Net present value", 1.5, true), new("What would settle it", 2.4), new("Payback then", 1, true)],
+            [.. option.Ranges.Swings.Select(s => new ReportRow([
+                s.Name, text.Range(s.Payback, context.Years), text.Range(s.NetPresentValue), s.Ask, text.Range(s.PaybackWithout, context.Years)]))]);
+    }
+
+    private static ReportTable Sources(SummaryContext context)
+    {
+        var used = context.Study.Catalogue.All
+            .SelectMany(entry => entry.FieldSources.Select(own => (What: $"{entry.Name}: {Words(own.Key)}", own.Value)).Prepend((What: entry.Name, Value: entry.Source)))
+            .Append((What: "Tariff " + context.Study.Tariff.Name, Value: context.Study.Tariff.Source));
+        return new ReportTable("Where values come from", [new("What", 2), new("Evidence", 0.9), new("Source", 3)],
+            [.. used.Select(row => new ReportRow([row.What, SourceWords.Kind(row.Value.Kind) + (row.Value.FromMemory ? ", from memory" : ""), SourceWords.Full(row.Value)]))]);
+    }
+
+    /// <summary>"RatedLife" as "rated life".</summary>
+    private static string Words(string property) =>
+        string.Concat(property.Select((letter, index) => char.IsUpper(letter) ? (index > 0 ? " " : "") + char.ToLowerInvariant(letter) : letter.ToString()));
+}

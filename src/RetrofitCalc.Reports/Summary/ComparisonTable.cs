@@ -1,0 +1,63 @@
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Results;
+
+namespace RetrofitCalc.Reports;
+
+/// <summary>Options side by side with keeping.</summary>
+internal static class ComparisonTable
+{
+    private sealed record Figure(string Name, Func<PrintedCase, string> Now, Func<PrintedOption, string> After);
+
+    public static ReportTable ForTheBoard(SummaryContext context) => Table(context, "What we compared", Board(context));
+
+    public static ReportTable Full(SummaryContext context) => Table(context, "Every figure, now and by option", Everything(context));
+
+    private static ReportTable Table(SummaryContext context, string caption, IReadOnlyList<Figure> figures)
+    {
+        var options = context.Options.OrderBy(option => option == context.AskedFigures ? 0 : 1).ToList();
+        return new ReportTable(caption,
+            [
+                new($"{context.Years} years, against keeping", 2.1), new("Keep as is", 1.2, true),
+                .. options.Select(option => new ReportColumn(
+                    option.Result.Option.Name + (option == context.AskedFigures ? " (asked for)" : ""), 1.4, true, option == context.AskedFigures)),
+            ],
+            [.. figures.Select(figure => new ReportRow([figure.Name, figure.Now(context.Now), .. options.Select(figure.After)]))]);
+    }
+
+    private static Figure[] Board(SummaryContext context)
+    {
+        var all = Everything(context);
+        return [.. all.Where(figure => figure.Name is "Connected load" or "Ballast loss" or "Cost per year" or "First cost" or "Simple payback" or "Net present value"
+            || figure.Name.StartsWith("Lamps, ballasts", StringComparison.Ordinal))];
+    }
+
+    private static Figure[] Everything(SummaryContext context)
+    {
+        var (text, years) = (context.Text, context.Years);
+        Figure Lighting(string name, Func<PrintedCase, string> figure) => new(name, figure, option => figure(option.After));
+        Figure Money(string name, Func<PrintedOption, string> figure) => new(name, _ => QuantityText.DoesNotApply, figure);
+        return
+        [
+            Lighting("Connected load", c => text.Watts(c.Connected)),
+            Lighting("Ballast loss", c => (c.LossIsPartial ? "at least " : "") + text.Watts(c.BallastLoss)),
+            Lighting("Heat of the lights", c => text.BtuPerHour(c.Heat)),
+            Lighting("Cooling they ask for", c => text.Tons(c.Heat)),
+            Lighting("Lighting energy per year", c => text.KilowattHours(c.Lighting)),
+            Lighting("Cost per year", c => text.Money(c.Cost)),
+            Money("First cost", o => text.Money(o.FirstCost)),
+            Lighting($"Lamps, ballasts and tubes, {years} yr", c => text.Money(c.Replacements)),
+            Money("Simple payback", o => text.Payback(o.Result.SimplePayback, years)),
+            Money("without price rises or replacements", o => text.Payback(o.Result.PlainPayback, years)),
+            Money("Discounted payback", o => text.Payback(o.Result.DiscountedPayback, years)),
+            Money("Net present value", o => text.Money(o.Result.NetPresentValue)),
+            Money("Internal rate of return", o => Rates(o.Result.InternalRates, text)),
+        ];
+    }
+
+    private static string Rates(IReadOnlyList<double> rates, QuantityText text) => rates.Count switch
+    {
+        0 => "none",
+        1 => text.Percent(rates[0], 1),
+        _ => "several: " + string.Join("; ", rates.Select(rate => text.Percent(rate, 1))),
+    };
+}

@@ -1,0 +1,49 @@
+using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Reports;
+
+/// <summary>What could go wrong, and what would narrow the answer.</summary>
+internal static class Doubts
+{
+    private const int MostNamed = 3;
+
+    public static IReadOnlyList<string> Risks(SummaryContext context) => [.. OfOption(context), .. OfSurvey(context)];
+
+    public static IReadOnlyList<string> Narrowing(SummaryContext context) =>
+        context.Asked is { Ranges.Swings: { Count: > 0 } swings }
+            ? [.. swings.Take(MostNamed).Select(s => $"{s.Ask} Then payback would be {context.Text.Range(s.PaybackWithout, context.Years)}.")]
+            : [.. context.Result.Questions.Take(MostNamed).Select(question => question.Text)];
+
+    private static IEnumerable<string> OfOption(SummaryContext context)
+    {
+        if (context.Asked is not { } option) yield break;
+        if (option.SimplePayback.Years is null) yield return $"Never pays back in {context.Years} years on the likely figures.";
+        else if (option.Ranges.Payback.Low is null || option.Ranges.Payback.High is null) yield return $"At the far end of the range it never pays back in {context.Years} years.";
+        if (option.SimplePayback.LostAgain) yield return "Once back, the money is lost again for a time to a later replacement.";
+        foreach (var refused in option.Refused.Take(MostNamed)) yield return $"{context.LineName(refused.Line)} is kept as it is: {refused.Reason}";
+        if (option.FirstCost.UnpricedLines.Count > 0)
+            yield return $"First cost leaves out parts without a known price: {Names(context, option.FirstCost.UnpricedLines)}.";
+        if (ChangesCropLight(context, option.Option)) yield return "Whether the crop keeps its light is not part of these figures; read it before ordering.";
+    }
+
+    private static IEnumerable<string> OfSurvey(SummaryContext context)
+    {
+        var unmeasured = context.Result.Now.Lines.Count(line => line.PerLuminaire.Evidence != EvidenceKind.Measured);
+        if (unmeasured > 0)
+            yield return $"Watts of {unmeasured} of {context.Result.Now.Lines.Count} lines are not measured here (±{QuantityTextSpace}{context.Text.Percent(context.Study.Assumptions.WattsUncertainty)}).";
+        var uncounted = context.Study.Lines.Count - context.Result.Now.Lines.Count;
+        if (uncounted > 0) yield return $"{uncounted} survey lines are not counted yet.";
+    }
+
+    private const char QuantityTextSpace = '\u00A0';
+
+    private static bool ChangesCropLight(SummaryContext context, RetrofitOption option)
+    {
+        var crops = context.Study.Areas.Where(area => area.GrowsCrop).Select(area => area.Id).ToHashSet();
+        return option.Measures.Any(m => m.Measure is DirectWire or ReplaceLuminaire && context.Line(m.Line) is { } line && crops.Contains(line.Area));
+    }
+
+    private static string Names(SummaryContext context, IReadOnlyList<string> lines) =>
+        string.Join(", ", lines.Take(MostNamed).Select(context.LineName)) + (lines.Count > MostNamed ? $" and {lines.Count - MostNamed} more" : "");
+}

@@ -1,0 +1,18 @@
+namespace RetrofitCalc.Reports.Tests;
+
+/// <summary>Writes the documents into an ignored folder, to be looked at.</summary>
+public class Documents_for_the_eye
+{
+    private static readonly string Folder = Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "out")).FullName;
+
+    [Fact]
+    public void are_written_for_every_sample()
+    {
+        foreach (var (name, result) in new[] { ("quillmere", Samples.Quillmere), ("crowded", Samples.Crowded), ("rupees", Samples.InRupees) })
+        {
+            var path = Path.Combine(Folder, name + ".pdf");
+            File.WriteAllBytes(path, Samples.Pdf(result));
+            Assert.True(new FileInfo(path).Length > 10_000, path);
+        }
+    }
+}

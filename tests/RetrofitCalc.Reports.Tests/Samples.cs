@@ -1,0 +1,63 @@
+using NodaTime;
+using RetrofitCalc.Engine;
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Files.Examples;
+using RetrofitCalc.Files.Safety;
+using RetrofitCalc.Files.Studies;
+
+namespace RetrofitCalc.Reports.Tests;
+
+/// <summary>Results to report on: the worked example, and studies made from it that strain a page.</summary>
+internal static class Samples
+{
+    public static SummaryRequest Request { get; } = new()
+    {
+        Date = new LocalDate(2026, 11, 25),
+        Rules = SafetyRuleFile.Load(),
+        Revision = 3,
+    };
+
+    public static StudyResult Quillmere { get; } = StudyEvaluation.Run(WorkedExample.Load(), Request.Rules);
+
+    /// <summary>The option asked for costs so much that it never pays back; sixty lines with long names.</summary>
+    public static StudyResult Crowded { get; } = StudyEvaluation.Run(Crowd(WorkedExample.Load()), Request.Rules);
+
+    public static StudyResult InRupees { get; } = StudyEvaluation.Run(WithCurrency(WorkedExample.Load(), "en-IN", "INR"), Request.Rules);
+
+    public static byte[] File(StudyResult result) => StudyFile.Write(result.Study);
+
+    public static byte[] Pdf(StudyResult result)
+    {
+        using var bytes = new MemoryStream();
+        SummaryPdf.Write(BudgetSummary.From(result, Request), File(result), bytes);
+        return bytes.ToArray();
+    }
+
+    private static Study WithCurrency(Study study, string culture, string currency) => study with
+    {
+        Site = study.Site with { Culture = culture },
+        Tariff = study.Tariff with { Currency = currency },
+    };
+
+    private static Study Crowd(Study study)
+    {
+        var lines = Enumerable.Range(0, 60).Select(i => study.Lines[i % study.Lines.Count] with
+        {
+            Id = $"crowd-{i}",
+            Name = $"Row {i + 1} of the long propagation house with the very long name, upper tier, {study.Lines[i % study.Lines.Count].Name}",
+        }).ToList();
+        return study with
+        {
+            Lines = lines,
+            Options = [.. study.Options.Select(option => option with
+            {
+                Name = option.Name + ", priced by the dearest of three bidders",
+                Costs = option.Costs with { FixedSum = Engine.Quantities.Money.FromUnits(5_000_000) },
+                Measures = [.. lines.SelectMany((line, i) => option.Measures
+                    .Where(m => m.Line == study.Lines[i % study.Lines.Count].Id).Select(m => m with { Line = line.Id }))],
+            })],
+            Safety = study.Safety with { Facts = [], Answers = [] },
+        };
+    }
+}
