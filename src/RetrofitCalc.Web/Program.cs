@@ -4,6 +4,7 @@ using RetrofitCalc.Files.Safety;
 using RetrofitCalc.Web.Components;
 using RetrofitCalc.Web.Features.Studies;
 using RetrofitCalc.Web.Features.Summary;
+using RetrofitCalc.Web.Features.Survey;
 using RetrofitCalc.Web.Shared;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -25,6 +26,7 @@ app.MapStaticAssets();
 app.MapHealthChecks("/healthz");
 app.MapExampleLink();
 app.MapStudyDownloads();
+app.MapSurveyDownload();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 return await StartUp.ServeAsync(app);
 

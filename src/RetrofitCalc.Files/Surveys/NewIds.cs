@@ -1,7 +1,7 @@
 namespace RetrofitCalc.Files.Surveys;
 
 /// <summary>Ids nobody uses yet: line-1, line-2 and so on.</summary>
-internal sealed class NewIds(string stem, IEnumerable<string> taken)
+public sealed class NewIds(string stem, IEnumerable<string> taken)
 {
     private readonly HashSet<string> _taken = [.. taken];
     private int _last;

@@ -20,6 +20,6 @@ public static class TableLimits
     internal static string CellTooLong { get; } = FormattableString.Invariant(
         $"A cell has more than {CellCharacters:N0} characters. Nothing was read. Is a quotation mark left open?");
 
-    internal static string TooLarge { get; } =
+    public static string TooLarge { get; } =
         $"The file holds more than a survey can (the limit is {FileMegabytes} MB of file and {Characters / 1_000_000} million characters). Nothing was read.";
 }

@@ -19,14 +19,25 @@ public static class Drafts
     public static IReadOnlyList<CellDraft> AfterDeleting(this IReadOnlyList<CellDraft> drafts, string list, int index) =>
         [.. drafts.Where(d => IndexIn(d.Line, list) != index).Select(d => IndexIn(d.Line, list) > index ? Moved(d, list) : d)];
 
+    /// <summary>After two items of a list changed places: their texts go with them.</summary>
+    public static IReadOnlyList<CellDraft> AfterSwapping(this IReadOnlyList<CellDraft> drafts, string list, int one, int other) =>
+        [.. drafts.Select(d => IndexIn(d.Line, list) switch
+        {
+            { } index when index == one => At(d, list, other),
+            { } index when index == other => At(d, list, one),
+            _ => d,
+        })];
+
     public static int CountUnder(this IReadOnlyList<CellDraft> drafts, string path) =>
         drafts.Count(d => d.Line == path || d.Line.StartsWith(path + ".", StringComparison.Ordinal) || d.Line.StartsWith(path + "[", StringComparison.Ordinal));
 
-    private static CellDraft Moved(CellDraft draft, string list)
+    private static CellDraft Moved(CellDraft draft, string list) => At(draft, list, IndexIn(draft.Line, list)!.Value - 1);
+
+    private static CellDraft At(CellDraft draft, string list, int index)
     {
-        var index = IndexIn(draft.Line, list)!.Value;
-        var rest = draft.Line[(list.Length + 1 + index.ToString(CultureInfo.InvariantCulture).Length)..];
-        return draft with { Line = string.Create(CultureInfo.InvariantCulture, $"{list}[{index - 1}{rest}") };
+        var old = IndexIn(draft.Line, list)!.Value;
+        var rest = draft.Line[(list.Length + 1 + old.ToString(CultureInfo.InvariantCulture).Length)..];
+        return draft with { Line = string.Create(CultureInfo.InvariantCulture, $"{list}[{index}{rest}") };
     }
 
     private static int? IndexIn(string path, string list)
