@@ -53,7 +53,7 @@ internal sealed class ResultText
         Options("First cost after incentive", o => _text.Money(o.FirstCost.Total));
         Options("  incentive", o => _text.Money(o.FirstCost.Incentive));
         Options("Saved on bills in the first year", o => _text.Money(o.AnnualBillSaving));
-        Options("Simple payback", o => _text.Payback(o.SimplePayback, years) + (o.SimplePayback.LostAgain ? ", lost again" : ""));
+        Options("Simple payback", o => _text.Payback(o.SimplePayback, years));
         Options("  its range", o => _text.Range(o.Ranges.Payback, years));
         Options("  without escalation, replacements", o => _text.Payback(o.PlainPayback, years));
         Options("Discounted payback", o => _text.Payback(o.DiscountedPayback, years));

@@ -83,7 +83,9 @@ public sealed class QuantityText
     /// <summary>"2.4 yr", or "never in 10 yr" when the money does not come back within the study.</summary>
     public string Payback(double? years, int studyYears) => years is { } y ? Years(y) : $"never in{NoBreak}{studyYears}{NoBreak}yr";
 
-    public string Payback(Payback payback, int studyYears) => Payback(payback.Years, studyYears);
+    /// <summary>The same, saying so when a later replacement takes the sum below zero once more: such a payback may not stand alone.</summary>
+    public string Payback(Payback payback, int studyYears) =>
+        Payback(payback.Years, studyYears) + (payback.LostAgain ? ", lost again" : "");
 
     /// <summary>"$42,312 to $54,170", lower amount first.</summary>
     public string Range(Range<Money> range)

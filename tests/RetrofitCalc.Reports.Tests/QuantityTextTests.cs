@@ -60,6 +60,7 @@ public class Text_of_a_quantity
         Assert.Equal("2.4\u00A0yr", American.Payback(2.43, 10));
         Assert.Equal("2,4\u00A0yr", German.Payback(2.43, 10));
         Assert.Equal("never in\u00A010\u00A0yr", American.Payback(new Payback(null), 10));
+        Assert.Equal("2.1\u00A0yr, lost again", American.Payback(new Payback(2.1, LostAgain: true), 10));
     }
 
     [Fact]

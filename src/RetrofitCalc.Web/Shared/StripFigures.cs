@@ -44,7 +44,7 @@ public static class StripFigures
     {
         var period = option.CashFlow.Count - 1;
         return option.SimplePayback.Years is { } years
-            ? new(text.Number(years, 1), $"yr ({text.Range(option.Ranges.Payback, period)})")
+            ? new(text.Number(years, 1), $"yr ({text.Range(option.Ranges.Payback, period)}){(option.SimplePayback.LostAgain ? ", lost again" : "")}")
             : new(text.Payback(option.SimplePayback, period));
     }
 
