@@ -12,6 +12,6 @@ public static class SafetyChecklistPdf
     {
         ArgumentNullException.ThrowIfNull(summary);
         var title = "Safety notices and checklist";
-        PdfOutput.Write(output, summary.Head, $"{title}: {summary.Head.Site}", sheets => new ChecklistSheets(sheets, summary.Head, summary.Safety).Set(title));
+        PdfOutput.Write(output, summary.Head, $"{title}: {summary.Head.Site}", sheets => new ChecklistSheets(sheets, summary.Safety).Set(title));
     }
 }

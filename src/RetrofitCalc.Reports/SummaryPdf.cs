@@ -20,7 +20,7 @@ public static class SummaryPdf
             var annexes = new AnnexSheets(sheets, summary);
             annexes.SetInputs();
             annexes.SetAssumptions();
-            new ChecklistSheets(sheets, summary.Head, summary.Safety).Set("Annex C: safety notices and checklist");
+            new ChecklistSheets(sheets, summary.Safety).Set("Annex C: safety notices and checklist");
             sheets.Document.AddEmbeddedFile(AttachmentName, new MemoryStream(studyFile.ToArray()));
         });
     }

@@ -37,7 +37,7 @@ internal sealed class AnnexSheets(Sheets s, BudgetSummary summary)
         else foreach (var sentence in section.Sentences) s.Bullet(sentence);
         foreach (var table in section.Tables)
         {
-            s.Note(table.Caption);
+            if (table.Caption.Length > 0) s.Note(table.Caption);
             TableSetting.Set(s, table);
         }
     }

@@ -64,16 +64,18 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
     {
         if (summary.OpenStops.Count == 0) return;
         s.Y += 4;
-        var (left, room) = (Sheets.Left + 14, s.Width - 24);
-        var texts = summary.OpenStops.Select((stop, i) => i == 0 ? "STOP, open: " + stop : stop).ToList();
-        var height = texts.Sum(text => s.Height(text, s.Type.Text, room)) + 8;
+        const string word = "STOP, open:";
+        var left = Sheets.Left + 18 + s.Lines.Width(word, s.Type.Strong);
+        var room = Sheets.Left + s.Width - 8 - left;
+        var height = summary.OpenStops.Sum(stop => s.Height(stop, s.Type.Text, room)) + 8;
         s.Artifact(() =>
         {
             s.Graphics.DrawRectangle(Typography.Pen(Typography.Stop, 1.4), Sheets.Left + 0.7, s.Y, s.Width - 1.4, height);
             s.Graphics.DrawRectangle(Typography.Brush(Typography.Stop), Sheets.Left, s.Y - 0.7, 5, height + 1.4);
         });
         var y = s.Y + 4;
-        foreach (var text in texts) y += s.In(left, y, room, text, s.Type.Text, text == texts[0] ? Typography.Stop : Typography.Ink);
+        s.In(Sheets.Left + 12, y, left, word, s.Type.Strong, Typography.Stop);
+        foreach (var stop in summary.OpenStops) y += s.In(left, y, room, stop, s.Type.Text, Typography.Ink);
         s.Y += height;
     }
 
@@ -133,7 +135,7 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
         }
         var left = s.Y;
         s.Y = top;
-        HeadIn("What could go wrong, and what would tell us more", SecondColumn);
+        HeadIn("What could go wrong", SecondColumn);
         foreach (var doubt in Doubts()) s.Y += s.In(SecondColumn, s.Y, Half, "• " + doubt, s.Type.Text, Typography.Ink) + 1.5;
         s.Y = Math.Max(left, s.Y);
     }

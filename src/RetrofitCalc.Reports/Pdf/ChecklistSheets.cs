@@ -2,14 +2,14 @@ using PdfSharp.Drawing;
 
 namespace RetrofitCalc.Reports.Pdf;
 
-/// <summary>Annex C: notices, then the checklist to sign. The deferral stands at the head and at the foot of every sheet.</summary>
-internal sealed class ChecklistSheets(Sheets s, SheetHead head, SafetySheets safety)
+/// <summary>Annex C: notices, then the checklist to sign. The deferral stands at the foot of every sheet.</summary>
+internal sealed class ChecklistSheets(Sheets s, SafetySheets safety)
 {
     public void Set(string title)
     {
         s.NewSheet(title);
         s.Title(title);
-        foreach (var sentence in safety.Sentences.Append(head.Deferral).Distinct()) s.Paragraph(sentence);
+        foreach (var sentence in safety.Sentences) s.Paragraph(sentence);
         s.Head(safety.Notices.Count == 0 ? "No notice is raised by this survey" : "Notices this survey raises");
         foreach (var notice in safety.Notices) Notice(notice);
         s.Head("Checklist: each item is answered, dated and signed by the person named", 12);

@@ -8,9 +8,9 @@ internal static class TextSetting
 {
     public static void Title(this Sheets s, string text) => s.Block(text, s.Type.Title, PdfBlockLevelElementTag.Heading1, Typography.Ink);
 
-    public static void Head(this Sheets s, string text, double gap = 8)
+    public static void Head(this Sheets s, string text, double gap = 9)
     {
-        s.Need(gap + Typography.LineHeight(s.Type.Head) + 3 * Typography.LineHeight(s.Type.Text));
+        s.Need(gap + Typography.LineHeight(s.Type.Head) + 6 * Typography.LineHeight(s.Type.Text));
         s.Y += gap;
         s.Block(text, s.Type.Head, PdfBlockLevelElementTag.Heading2, Typography.Ink);
         s.Y += 1;

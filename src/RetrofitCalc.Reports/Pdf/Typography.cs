@@ -12,7 +12,7 @@ internal sealed class Typography
     public const double SideMargin = 43;
     public const double TopMargin = 34;
     public const double BottomMargin = 34;
-    public const double CellGap = 5;
+    public const double CellGap = 9;
     public const double RowGap = 2.2;
 
     public Typography() => ShippedFonts.Use();

@@ -6,6 +6,8 @@ namespace RetrofitCalc.Reports;
 /// <summary>Annex B: rates and policies, conventions, how sure it is, and sources.</summary>
 internal static class AssumptionsAnnex
 {
+    private const int MostEntries = 4;
+
     public static IReadOnlyList<ReportSection> Of(SummaryContext context) =>
     [
         new("Rates, periods and policies", [], [Rates(context)]),
@@ -34,7 +36,7 @@ internal static class AssumptionsAnnex
             ("Base load of everything else", text.Kilowatts(context.Study.Site.BaseLoad)),
             ("Plant", Plant(context.Study.Site.Plant, text)),
         ];
-        return new ReportTable("Rates", [new("What", 1), new("Value", 2)], [.. rows.Select(row => new ReportRow([row.Name, row.Value]))]);
+        return new ReportTable("", [new("What", 1), new("Value", 2)], [.. rows.Select(row => new ReportRow([row.Name, row.Value]))]);
     }
 
     private static string Plant(PlantInteraction plant, QuantityText text) =>
@@ -44,19 +46,29 @@ internal static class AssumptionsAnnex
     private static ReportTable Swings(OptionResult option, SummaryContext context)
     {
         var text = context.Text;
-        return new ReportTable("One input at a time",
+        return new ReportTable("",
             [new("Input", 1.2), new("Payback", 1, true), new("Net present value", 1.5, true), new("What would settle it", 2.4), new("Payback then", 1, true)],
             [.. option.Ranges.Swings.Select(s => new ReportRow([
                 s.Name, text.Range(s.Payback, context.Years), text.Range(s.NetPresentValue), s.Ask, text.Range(s.PaybackWithout, context.Years)]))]);
     }
 
+    /// <summary>One row for each source; which values rest on it, entry by entry, stands in the attached study file.</summary>
     private static ReportTable Sources(SummaryContext context)
     {
         var used = context.Study.Catalogue.All
-            .SelectMany(entry => entry.FieldSources.Select(own => (What: $"{entry.Name}: {Words(own.Key)}", own.Value)).Prepend((What: entry.Name, Value: entry.Source)))
-            .Append((What: "Tariff " + context.Study.Tariff.Name, Value: context.Study.Tariff.Source));
-        return new ReportTable("Where values come from", [new("What", 2), new("Evidence", 0.9), new("Source", 3)],
-            [.. used.Select(row => new ReportRow([row.What, SourceWords.Kind(row.Value.Kind) + (row.Value.FromMemory ? ", from memory" : ""), SourceWords.Full(row.Value)]))]);
+            .SelectMany(entry => entry.FieldSources.Select(own => (What: Words(own.Key), entry.Name, own.Value)).Prepend((What: "", entry.Name, Value: entry.Source)))
+            .Append((What: "tariff", context.Study.Tariff.Name, Value: context.Study.Tariff.Source));
+        return new ReportTable("", [new("Source", 3), new("Evidence", 0.9), new("Values that rest on it", 3)],
+            [.. used.GroupBy(row => row.Value).Select(same => new ReportRow([
+                SourceWords.Full(same.Key), SourceWords.Kind(same.Key.Kind) + (same.Key.FromMemory ? ", from memory" : ""),
+                Values([.. same.Select(row => row.What)], [.. same.Select(row => row.Name).Distinct()])]))]);
+    }
+
+    private static string Values(IReadOnlyList<string> what, IReadOnlyList<string> entries)
+    {
+        var fields = string.Join(", ", what.Where(field => field.Length > 0).Distinct());
+        var names = string.Join("; ", entries.Take(MostEntries)) + (entries.Count > MostEntries ? $" and {entries.Count - MostEntries} more" : "");
+        return fields.Length == 0 ? names : $"{fields} of {names}";
     }
 
     /// <summary>"RatedLife" as "rated life".</summary>

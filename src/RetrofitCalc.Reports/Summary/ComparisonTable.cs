@@ -28,7 +28,7 @@ internal static class ComparisonTable
     {
         var all = Everything(context);
         return [.. all.Where(figure => figure.Name is "Connected load" or "Ballast loss" or "Cost per year" or "First cost" or "Simple payback" or "Net present value"
-            || figure.Name.StartsWith("Lamps, ballasts", StringComparison.Ordinal))];
+            || figure.Name.StartsWith("Replacements", StringComparison.Ordinal))];
     }
 
     private static Figure[] Everything(SummaryContext context)
@@ -45,14 +45,18 @@ internal static class ComparisonTable
             Lighting("Lighting energy per year", c => text.KilowattHours(c.Lighting)),
             Lighting("Cost per year", c => text.Money(c.Cost)),
             Money("First cost", o => text.Money(o.FirstCost)),
-            Lighting($"Lamps, ballasts and tubes, {years} yr", c => text.Money(c.Replacements)),
-            Money("Simple payback", o => text.Payback(o.Result.SimplePayback, years)),
+            Lighting($"Replacements, {years} yr", c => text.Money(c.Replacements)),
+            Money("Simple payback", o => Payback(o.Result.SimplePayback, years, text)),
             Money("without price rises or replacements", o => text.Payback(o.Result.PlainPayback, years)),
             Money("Discounted payback", o => text.Payback(o.Result.DiscountedPayback, years)),
             Money("Net present value", o => text.Money(o.Result.NetPresentValue)),
             Money("Internal rate of return", o => Rates(o.Result.InternalRates, text)),
         ];
     }
+
+    /// <summary>A payback that a later replacement takes away again is never shown bare.</summary>
+    private static string Payback(Payback payback, int years, QuantityText text) =>
+        text.Payback(payback, years) + (payback.LostAgain ? ", then lost again" : "");
 
     private static string Rates(IReadOnlyList<double> rates, QuantityText text) => rates.Count switch
     {

@@ -16,7 +16,7 @@ internal static class Drawing
         var text = context.Text;
         var sums = option.CashFlow.Select(year => PrintedCase.Whole(year.Cumulative.Units)).ToList();
         var title = option.SimplePayback.Years is { } back
-            ? $"The money is back in {text.Number(back, 1)} years"
+            ? $"The money is back in {text.Number(back, 1)} years{(option.SimplePayback.LostAgain ? ", then lost again for a time" : "")}"
             : $"The money does not come back in {context.Years} years";
         return new CashFlowDrawing(title, $"Cumulative cash flow against keeping. {title}; {text.Money(Money.FromUnits(sums[^1]))} after {context.Years} years.",
             sums, [.. AxisTicks.For(sums.Min(), sums.Max()).Select(tick => (tick, text.Money(Money.FromUnits(tick))))])

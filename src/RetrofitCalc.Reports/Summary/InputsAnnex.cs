@@ -18,7 +18,7 @@ internal static class InputsAnnex
     private static ReportTable Survey(SummaryContext context)
     {
         var figures = context.Result.Now.Lines.ToDictionary(line => line.Line);
-        return new ReportTable("Survey lines",
+        return new ReportTable("",
             [
                 new("Line", 1.7), new("Area", 1.2), new("Set-up", 2), new("Count", 0.6, true), new("Out", 0.5, true),
                 new("W each", 0.7, true), new("Ballast W", 0.8, true), new("Line W", 0.8, true), new("Evidence", 1.1),
@@ -50,15 +50,16 @@ internal static class InputsAnnex
     private static string Rates(RetrofitOption option, SummaryContext context)
     {
         var (c, text) = (option.Costs, context.Text);
-        var cap = c.IncentiveCap is { } share ? $", at most {text.Percent(share)} of first cost" : "";
+        var perEnergy = c.IncentivePerKilowattHour == default ? "" : $"; incentive {text.Price(c.IncentivePerKilowattHour)} saved in the first year";
+        var cap = c.IncentiveCap is { } share ? $"; incentives at most {text.Percent(share)} of first cost" : "";
         return $"Licensed electrician {text.Cents(c.ElectricianRate)} an hour; fixed sums {text.Money(c.FixedSum)}; recycling {text.Cents(c.DisposalPerLamp)} a lamp and "
-            + $"{text.Cents(c.DisposalPerBallast)} a ballast; contingency {text.Percent(c.Contingency)}; incentive {text.Price(c.IncentivePerKilowattHour)} saved in the first year{cap}.";
+            + $"{text.Cents(c.DisposalPerBallast)} a ballast; contingency {text.Percent(c.Contingency)}{perEnergy}{cap}.";
     }
 
     private static ReportTable Measures(RetrofitOption option, SummaryContext context)
     {
         var text = context.Text;
-        return new ReportTable($"Measures of {option.Name}",
+        return new ReportTable("",
             [new("Line", 2), new("What is done", 3), new("Parts each", 1.1, true), new("Labour each", 0.9, true), new("Incentive each", 1, true)],
             [.. option.Measures.Select(m => new ReportRow([
                 context.LineName(m.Line), Words(m.Measure, context),
@@ -72,7 +73,7 @@ internal static class InputsAnnex
         KeepAsIs => "keep as it is",
         RenewLikeForLike => "new lamps and ballasts of the same kind",
         DirectWire d => "direct-wire: " + (d.TubesPerLuminaire is { } n ? $"{n} × " : "") + context.EntryName(d.Tube) + Marked(d.Tube, context),
-        ReplaceLuminaire r => "new luminaire: " + (r.PerExisting == 1 ? "" : context.Text.Number(r.PerExisting, 2) + " × ") + context.EntryName(r.Luminaire) + Marked(r.Luminaire, context),
+        ReplaceLuminaire r => "new luminaire: " + (r.PerExisting == 1 ? "" : context.Text.Count(r.PerExisting) + " × ") + context.EntryName(r.Luminaire) + Marked(r.Luminaire, context),
         _ => measure.GetType().Name,
     };
 

@@ -10,7 +10,7 @@ internal static class SafetyAnnex
     private const int MostStops = 3;
 
     public static SafetySheets Of(SummaryContext context) => new(
-        [.. new[] { "Notices and questions only; no wiring instruction.", context.Request.Rules.Disclaimer }.Where(sentence => sentence.Length > 0)],
+        [context.Request.Rules.Disclaimer.Length > 0 ? context.Request.Rules.Disclaimer : "Notices and questions only. No wiring instruction."],
         [.. context.Notices.Select(notice => Notice(notice, context))],
         [.. ChecklistState.Of(context.Study, context.Request.Rules, context.Notices).Select(phase => Phase(phase, context))]);
 

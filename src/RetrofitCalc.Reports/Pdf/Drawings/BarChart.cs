@@ -15,11 +15,11 @@ internal static class BarChart
         var room = box.Width - names - values.Max(bar => s.Lines.Width(bar.Label, s.Type.Note)) - 6;
         var longest = Math.Max(1, values.Max(bar => bar.Value));
         var step = Math.Min(34, (box.Height - KeyHeight - 4) / drawing.Pairs.Count);
-        var thick = Math.Min(10, step * 0.36);
+        var thick = Math.Min(10, step * 0.4);
         for (var i = 0; i < drawing.Pairs.Count; i++)
         {
             var (pair, top) = (drawing.Pairs[i], box.Y + 4 + i * step);
-            Chart.Left(s, s.Lines.Break(pair.Name, s.Type.Note, names - 4)[0], box.X, top + thick + 2);
+            Chart.Left(s, s.Lines.Break(pair.Name, s.Type.Note, names - 4)[0], box.X, top + thick + 3);
             XRect Box(Bar bar, double y) => new(box.X + names, y, Math.Max(0, bar.Value) / longest * room, thick);
             Now(s, Box(pair.Now, top), pair.Now, drawing.LossIsHatched);
             if (pair.Proposed is { } after) Proposed(s, Box(after, top + thick + 1), after, drawing.LossIsHatched);
@@ -35,14 +35,14 @@ internal static class BarChart
             Chart.Hatched(s, Loss(box, bar), Typography.Now, Typography.NowWash);
         }
         else Chart.Hatched(s, box, Typography.Now, Typography.NowWash);
-        Chart.Left(s, bar.Label, box.Right + 4, box.Bottom - 1);
+        Chart.Left(s, bar.Label, box.Right + 4, box.Y + box.Height / 2 + 2.6);
     }
 
     private static void Proposed(Sheets s, XRect box, Bar bar, bool lossIsHatched)
     {
         Chart.Solid(s, box);
         if (lossIsHatched) Chart.Hatched(s, Loss(box, bar), Typography.Proposed, XColors.White);
-        Chart.Left(s, bar.Label, box.Right + 4, box.Bottom - 1);
+        Chart.Left(s, bar.Label, box.Right + 4, box.Y + box.Height / 2 + 2.6);
     }
 
     private static XRect Loss(XRect box, Bar bar)
