@@ -7,11 +7,13 @@ namespace RetrofitCalc.Reports.Pdf;
 /// <summary>The one sheet for the board. One method per section; the drawings take the height the words leave.</summary>
 internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
 {
+    private const int MostSeasons = 4;
     private const double Gutter = 17;
     private const double SmallestDrawing = 74;
     private const double TallestDrawing = 150;
     private const int MostOptions = 4;
     private const int MostDoubts = 4;
+    private const int LongestOption = 32;
 
     private double Half => (s.Width - Gutter) / 2;
 
@@ -27,7 +29,7 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
         OpenStops();
         Compared();
         var below = BelowHeight();
-        Charts(Math.Clamp(s.Floor - s.Y - below - 34, SmallestDrawing, TallestDrawing));
+        Charts(Math.Clamp(s.Floor - s.Y - below - 30, SmallestDrawing, TallestDrawing));
         MoneyAndDoubts();
         Signatures();
         s.Note(summary.Conventions);
@@ -90,9 +92,12 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
     /// <summary>Keeping and the first options: more than fit stand in the annex.</summary>
     private static ReportTable Narrowed(ReportTable table) => table with
     {
-        Columns = [.. table.Columns.Take(MostOptions + 2)],
+        Columns = [.. table.Columns.Take(MostOptions + 2).Select(c => c with { Head = Shortened(c) })],
         Rows = [.. table.Rows.Select(row => row with { Cells = [.. row.Cells.Take(MostOptions + 2)] })],
     };
+
+    private static string Shortened(ReportColumn column) =>
+        column.Chosen ? ShortText.Of(column.Head.Replace(ComparisonTable.AskedFor, ""), LongestOption) + ComparisonTable.AskedFor : ShortText.Of(column.Head, LongestOption);
 
     private void Charts(double height)
     {
@@ -101,8 +106,10 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
         if (summary.Drawings.CashFlow is { } flow) Figure(flow.Title, flow.Alt, Sheets.Left, height, box => CashFlowChart.Draw(s, flow, box));
         else Figure(summary.Drawings.Watts.Title, summary.Drawings.Watts.Alt, Sheets.Left, height, box => BarChart.Draw(s, summary.Drawings.Watts, box));
         s.Y = top;
-        Figure(summary.Drawings.Seasons.Title, summary.Drawings.Seasons.Alt, SecondColumn, height, box => BarChart.Draw(s, summary.Drawings.Seasons, box));
+        Figure(summary.Drawings.Seasons.Title, summary.Drawings.Seasons.Alt, SecondColumn, height, box => BarChart.Draw(s, Seasons, box));
     }
+
+    private BarDrawing Seasons => summary.Drawings.Seasons with { Pairs = [.. summary.Drawings.Seasons.Pairs.Take(MostSeasons)] };
 
     private void Figure(string title, string alt, double x, double height, Action<XRect> draw)
     {

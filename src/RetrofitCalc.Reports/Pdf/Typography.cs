@@ -10,10 +10,10 @@ internal sealed class Typography
 
     public const double Leading = 1.38;
     public const double SideMargin = 43;
-    public const double TopMargin = 34;
-    public const double BottomMargin = 34;
+    public const double TopMargin = 30;
+    public const double BottomMargin = 29;
     public const double CellGap = 9;
-    public const double RowGap = 2.2;
+    public const double RowGap = 1.7;
 
     public Typography() => ShippedFonts.Use();
 

@@ -6,6 +6,8 @@ namespace RetrofitCalc.Reports;
 /// <summary>Options side by side with keeping.</summary>
 internal static class ComparisonTable
 {
+    public const string AskedFor = " (asked for)";
+
     private sealed record Figure(string Name, Func<PrintedCase, string> Now, Func<PrintedOption, string> After);
 
     public static ReportTable ForTheBoard(SummaryContext context) => Table(context, "What we compared", Board(context));
@@ -19,7 +21,7 @@ internal static class ComparisonTable
             [
                 new($"{context.Years} years, against keeping", 2.1), new("Keep as is", 1.2, true),
                 .. options.Select(option => new ReportColumn(
-                    option.Result.Option.Name + (option == context.AskedFigures ? " (asked for)" : ""), 1.4, true, option == context.AskedFigures)),
+                    option.Result.Option.Name + (option == context.AskedFigures ? AskedFor : ""), 1.4, true, option == context.AskedFigures)),
             ],
             [.. figures.Select(figure => new ReportRow([figure.Name, figure.Now(context.Now), .. options.Select(figure.After)]))]);
     }

@@ -12,7 +12,7 @@ internal static class Doubts
 
     public static IReadOnlyList<string> Narrowing(SummaryContext context) =>
         context.Asked is { Ranges.Swings: { Count: > 0 } swings }
-            ? [.. swings.Take(MostNamed).Select(s => $"{s.Ask} Then payback would be {context.Text.Range(s.PaybackWithout, context.Years)}.")]
+            ? [.. swings.Take(MostNamed).Select(s => $"{s.Ask} Payback then: {context.Text.Range(s.PaybackWithout, context.Years)}.")]
             : [.. context.Result.Questions.Take(MostNamed).Select(question => question.Text)];
 
     private static IEnumerable<string> OfOption(SummaryContext context)

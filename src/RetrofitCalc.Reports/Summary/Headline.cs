@@ -50,7 +50,7 @@ internal static class Headline
         return
         [
             new("First cost after incentive", text.Money(option.FirstCost), text.Range(ranges.FirstCost)),
-            new("Bill saved, first year", text.Money(option.BillSaving), $"{share} of {text.Money(context.Now.Cost)}; {text.Range(ranges.AnnualBillSaving)}"),
+            new("Bill saved, first year", text.Money(option.BillSaving), $"{text.Range(ranges.AnnualBillSaving)}; {share}"),
             new("Payback", BigPayback(option.Result, context), text.Range(ranges.Payback, context.Years) + (option.Result.SimplePayback.LostAgain ? "; then lost again" : "")),
             new($"Net present value, {context.Years} yr", text.Money(option.Result.NetPresentValue), text.Range(ranges.NetPresentValue)),
         ];

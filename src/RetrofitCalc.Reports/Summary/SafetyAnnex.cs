@@ -8,6 +8,8 @@ internal static class SafetyAnnex
 {
     private const int MostLines = 4;
     private const int MostStops = 3;
+    private const int MostAreas = 2;
+    private const int LongestName = 40;
 
     public static SafetySheets Of(SummaryContext context) => new(
         [context.Request.Rules.Disclaimer.Length > 0 ? context.Request.Rules.Disclaimer : "Notices and questions only. No wiring instruction."],
@@ -18,7 +20,7 @@ internal static class SafetyAnnex
     {
         var open = context.Notices.Where(notice => notice is { Severity: NoticeSeverity.Stop, Open: true }).ToList();
         var shown = open.Take(open.Count > MostStops ? MostStops - 1 : MostStops)
-            .Select(notice => $"{notice.Question} {Concerns(notice, context)} Waits for: {Roles(notice.WhoAnswers, context)}.");
+            .Select(notice => $"{notice.Question} {Where(notice, context)} Waits for: {Roles(notice.WhoAnswers, context)}.");
         return open.Count > MostStops ? [.. shown, $"{open.Count - MostStops + 1} more stops are open: see annex C. Nothing is ordered or switched on until they are answered."] : [.. shown];
     }
 
@@ -27,6 +29,18 @@ internal static class SafetyAnnex
         notice.Text, $"{notice.Question} Answers: {Roles(notice.WhoAnswers, context)}.", $"{Concerns(notice, context)} {Cited(notice, context)}".Trim(),
         string.Join(" ", notice.Answers.Select(a => $"{a.Text} ({Role(a.Role, context)}, {a.Person}, {context.Text.Date(a.Date)})")),
         notice is { Severity: NoticeSeverity.Stop, Open: true });
+
+    /// <summary>Areas instead of lines: short enough for the first sheet.</summary>
+    private static string Where(SafetyNotice notice, SummaryContext context)
+    {
+        var areas = notice.Lines.Select(id => context.Line(id)?.Area).OfType<string>().Distinct().Select(context.AreaName).ToList();
+        return areas.Count switch
+        {
+            0 => "(whole site)",
+            <= MostAreas => $"({string.Join("; ", areas.Select(area => ShortText.Of(area, LongestName)))})",
+            var n => $"({string.Join("; ", areas.Take(MostAreas).Select(area => ShortText.Of(area, LongestName)))} and {n - MostAreas} more areas)",
+        };
+    }
 
     private static string Concerns(SafetyNotice notice, SummaryContext context) => notice.Lines.Count switch
     {
