@@ -5,7 +5,11 @@ namespace RetrofitCalc.Data;
 
 /// <param name="Version">Number of the edit that was read; a save must name it.</param>
 /// <param name="Own">Added or edited here; shipped rows nobody touched are not own.</param>
-public sealed record StoredEntry(CatalogueEntry Entry, CatalogueKind Kind, int Version, bool Own);
+public sealed record StoredEntry(CatalogueEntry Entry, CatalogueKind Kind, int Version, bool Own)
+{
+    /// <summary>The entry as an edit of it left it.</summary>
+    public CatalogueEntry Read(string json) => CatalogueJson.Read(Kind, json);
+}
 
 /// <summary>How the save of an entry ended.</summary>
 public abstract record EntryOutcome

@@ -2,6 +2,7 @@ using NodaTime;
 using RetrofitCalc.Data;
 using RetrofitCalc.Files.Safety;
 using RetrofitCalc.Web.Components;
+using RetrofitCalc.Web.Features.Catalogue;
 using RetrofitCalc.Web.Features.Studies;
 using RetrofitCalc.Web.Features.Summary;
 using RetrofitCalc.Web.Features.Survey;
@@ -26,7 +27,11 @@ app.MapStaticAssets();
 app.MapHealthChecks("/healthz");
 app.MapExampleLink();
 app.MapStudyDownloads();
+<<<<<<< HEAD
 app.MapSurveyDownload();
+=======
+app.MapCatalogueDownloads();
+>>>>>>> db3155d (Browse, compare, copy, edit, retire and import catalogue entries, with evidence and source at every value)
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 return await StartUp.ServeAsync(app);
 

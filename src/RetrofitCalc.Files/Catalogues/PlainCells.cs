@@ -41,6 +41,8 @@ internal sealed class YesNoCell : ICell
 /// <summary>A word of a fixed list.</summary>
 internal sealed class WordCell(IReadOnlyList<string> words) : ICell
 {
+    public IReadOnlyList<string> Words => words;
+
     public string Write(JsonNode value, CultureInfo culture) => (string)value!;
 
     public Parsed<JsonNode> Read(string text, CultureInfo culture)
