@@ -16,6 +16,7 @@ builder.Services.AddSingleton<IClock>(SystemClock.Instance);
 builder.Services.AddSingleton(SafetyRuleFile.Load());
 builder.Services.AddSingleton<StudyList>();
 builder.Services.AddScoped<StudySession>();
+builder.Services.AddSingleton<SummaryDownloads>();
 builder.Services.AddHealthChecks();
 
 var app = builder.Build();
@@ -27,11 +28,8 @@ app.MapStaticAssets();
 app.MapHealthChecks("/healthz");
 app.MapExampleLink();
 app.MapStudyDownloads();
-<<<<<<< HEAD
 app.MapSurveyDownload();
-=======
 app.MapCatalogueDownloads();
->>>>>>> db3155d (Browse, compare, copy, edit, retire and import catalogue entries, with evidence and source at every value)
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 return await StartUp.ServeAsync(app);
 

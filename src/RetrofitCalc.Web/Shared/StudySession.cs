@@ -29,6 +29,9 @@ public sealed class StudySession(StudyStore store, CatalogueStore catalogue, Saf
 
     public Study Study => State.Study;
 
+    /// <summary>Number of the last save.</summary>
+    public int Revision => _revision;
+
     /// <summary>The last result; it stays in sight, marked stale, while a newer one is on its way or cannot be had.</summary>
     public StudyResult? Result { get; private set; }
 
