@@ -32,7 +32,7 @@ internal sealed class NameIndex
         const int longestWorthwhile = 100;
         var key = Key(text);
         if (key.Length is 0 or > longestWorthwhile) return [];
-        return _names.Select(n => (n.Name, Share: Closeness.Of(key, n.Key)))
+        return _names.Select(n => (n.Name, Share: n.Key.StartsWith(key, StringComparison.Ordinal) ? 1 : Closeness.Of(key, n.Key)))
             .Where(n => n.Share >= 0.55)
             .OrderByDescending(n => n.Share)
             .Select(n => n.Name).Distinct().Take(3).ToList();

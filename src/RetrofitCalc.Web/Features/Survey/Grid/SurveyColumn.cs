@@ -43,6 +43,7 @@ public sealed record SurveyColumn(SurveyField Field, string Head, string Label, 
     /// <summary>In the row that opens below a line; a pasted range goes on into them.</summary>
     public static IReadOnlyList<SurveyColumn> Details { get; } =
     [
+        new(SurveyField.DeadBallasts, "Dead ballasts", "Dead ballasts") { InputMode = "numeric", Blank = "of the whole line", Asked = false },
         new(SurveyField.LampsInstalled, "Lamps fitted", "Lamps fitted") { Blank = "such as 2024-02-01", Asked = false },
         new(SurveyField.BurnHours, "Hours burned", "Hours burned") { InputMode = "decimal", Blank = "instead of the date", Asked = false },
         new(SurveyField.Reading, "Measured", "Measured watts") { Blank = "such as 57.5 W on 2027-03-15", Asked = false },
