@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Components;
 using RetrofitCalc.Files;
 
 namespace RetrofitCalc.Web.Shared.Fields;
@@ -6,6 +7,9 @@ namespace RetrofitCalc.Web.Shared.Fields;
 /// <typeparam name="T">Kind of value.</typeparam>
 public abstract partial class TypedField<T>
 {
+    /// <summary>What counts while nothing is typed.</summary>
+    [Parameter] public string? Placeholder { get; set; }
+
     protected string Shown => Draft?.Text ?? (Value is { } value ? Write(value) : "");
 
     protected virtual string? InputMode => null;

@@ -1,0 +1,29 @@
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Reports;
+
+namespace RetrofitCalc.Web.Features.Options;
+
+/// <summary>Sentences about options.</summary>
+public static class OptionText
+{
+    public static string Title(StudyResult? result, bool stale)
+    {
+        if (result?.Chosen is not { } chosen || stale) return "What could be done?";
+        var text = QuantityText.For(result.Study);
+        var years = result.Study.Assumptions.StudyYears;
+        return chosen.SimplePayback.Years is { } payback
+            ? $"{chosen.Option.Name}: pays back in {text.Number(payback, 1)} years"
+            : $"{chosen.Option.Name}: never pays back in {years} years";
+    }
+
+    public static string Lead(Study study) => study.Options.Count switch
+    {
+        0 => "No option yet. Add two or more, so that the choice is a comparison and not a sales pitch.",
+        1 => "One option against keeping the lighting. Add another, so that the choice is a comparison.",
+        var count => $"{count} options against keeping the lighting as it is, on the same bill and the same years.",
+    };
+
+    public static string Product(Engine.Catalogue.Replacement product, QuantityText text) =>
+        $"{product.Name}, {text.Watts(product.LinePower)}{(product.Retired ? ", no longer offered" : "")}";
+}
