@@ -4,6 +4,7 @@ using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using NodaTime;
 using RetrofitCalc.Data;
+using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Safety;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Web.Shared;
@@ -31,6 +32,8 @@ public sealed class OpenStudy : IAsyncDisposable
     public StudySession Session => _context.Services.GetRequiredService<StudySession>();
 
     public Study Study => Session.Study;
+
+    public Task<CatalogueExtract> CatalogueAsync() => _context.Services.GetRequiredService<CatalogueStore>().AllAsync();
 
     public static async Task<OpenStudy> Of(Study study)
     {

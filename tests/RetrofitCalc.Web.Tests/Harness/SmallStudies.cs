@@ -17,6 +17,18 @@ internal static class SmallStudies
         Areas = [new Area { Id = "rack", Name = "Rack", GrowsCrop = true, Seasons = [Season("Plugs", new(3, 1), new(10, 31))] }],
     };
 
+    /// <summary>The same with ten two-lamp luminaires of 59 W: 590 W over 3,920 h.</summary>
+    public static Study TenLuminaires() => OneRack() with
+    {
+        Lines = [new SurveyLine { Id = "shelf", Name = "Shelf", Area = "rack", SetUp = "f32t8-2-is-nlo", Count = 10 }],
+    };
+
+    /// <summary>The same with two 18 W tubes asked for in each luminaire: 360 W.</summary>
+    public static Study TenWithTubes() => TenLuminaires() with
+    {
+        Options = [new RetrofitOption { Id = "tubes", Name = "Tubes", Measures = [new LineMeasure("shelf", new DirectWire("dw-4ft-t8-18"))] }],
+    };
+
     public static Season Season(string name, AnnualDate start, AnnualDate end) => new()
     {
         Name = name,

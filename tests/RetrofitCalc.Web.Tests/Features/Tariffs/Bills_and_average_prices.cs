@@ -1,0 +1,53 @@
+using RetrofitCalc.Engine;
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Web.Features.Tariffs;
+using RetrofitCalc.Web.Tests.Harness;
+
+namespace RetrofitCalc.Web.Tests.Features.Tariffs;
+
+public class Bills_and_average_prices
+{
+    // 590 W × 16 h × 31 d = 292.64 kWh at 0.12 = 35.12; in months of 30 days 33.98. Five long and three short months: 277.54.
+    // With 360 W: 21.43 and 20.74, together 169.37.
+    [Fact]
+    public async Task a_year_is_the_sum_of_rounded_bills_now_and_proposed()
+    {
+        var year = BillYear.Of(await ResultOf(SmallStudies.TenWithTubes()));
+        Assert.Equal(35.12, year.Months[6].Now.Total.Units, 9);
+        Assert.Equal(277.54, year.Now.Units, 9);
+        Assert.Equal(169.37, year.After!.Value.Units, 9);
+        Assert.Equal(13.69, year.Months[6].Saved!.Value.Units, 9);
+    }
+
+    [Fact]
+    public async Task lines_of_both_bills_stand_side_by_side()
+    {
+        var study = SmallStudies.TenWithTubes();
+        var year = BillYear.Of(await ResultOf(study with { Tariff = study.Tariff with { Fixed = [new FixedCharge("Customer charge", Money.FromUnits(45))] } }));
+        var lines = year.Months[6].Lines;
+        Assert.Equal(["Customer charge", "Energy"], lines.Select(l => l.Name).Order(StringComparer.Ordinal));
+        var energy = lines.Single(l => l.Name == "Energy");
+        Assert.Equal((292.64, 178.56), (Math.Round(energy.Now!.Quantity, 6), Math.Round(energy.After!.Quantity, 6)));
+    }
+
+    // 12 × 45 = 540 fixed beside 277.54 for 2,312.8 kWh: 817.54 / 2,312.8 = 0.353485 a kWh. 901.6 kWh saved × that = 318.70; the bills save 108.17.
+    [Fact]
+    public async Task an_average_price_counts_fixed_charges_as_if_they_could_be_saved()
+    {
+        var study = SmallStudies.TenWithTubes();
+        var blended = BlendedPrice.Of(await ResultOf(study with { Tariff = study.Tariff with { Fixed = [new FixedCharge("Customer charge", Money.FromUnits(45))] } }))!;
+        Assert.Equal(0.353485, blended.Price.PerKilowattHour, 5);
+        Assert.Equal(540 / 817.54, blended.NotEnergyShare, 6);
+        Assert.Equal(318.70, blended.ByPrice.Units, 2);
+        Assert.Equal(108.17, blended.ByBills.Units, 2);
+        Assert.Equal((318.70 - 108.17) / 108.17, blended.Off!.Value, 3);
+    }
+
+    private static async Task<StudyResult> ResultOf(Study study)
+    {
+        await using var open = await OpenStudy.Of(study);
+        return open.Session.Result!;
+    }
+}
