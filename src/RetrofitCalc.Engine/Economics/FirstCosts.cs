@@ -10,7 +10,7 @@ namespace RetrofitCalc.Engine.Economics;
 /// Parts, labour and the incentive per luminaire count the luminaires fitted; recycling counts the lamps and ballasts taken
 /// out. Lines kept as they are cost nothing, and the fixed sum is spent only when something is changed.
 /// </remarks>
-internal static class FirstCosts
+public static class FirstCosts
 {
     /// <summary>First cost without any incentive.</summary>
     /// <param name="now">What is fitted now, by id of the line.</param>
@@ -66,7 +66,9 @@ internal static class FirstCosts
                 yield return (line, measure);
     }
 
-    private static Money? PartsPrice(Fitting fitting) => fitting switch
+    /// <summary>Catalogue price of what is fitted in one luminaire; null as soon as one part has no known price.</summary>
+    /// <param name="fitting">What is fitted.</param>
+    public static Money? PartsPrice(Fitting fitting) => fitting switch
     {
         BallastedFitting f => f.Lamp.Price * f.SetUp.LampCount + BallastsPrice(f),
         TubeFitting f => f.Tube.Price * f.TubesPerLuminaire,

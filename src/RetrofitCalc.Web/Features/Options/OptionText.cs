@@ -24,6 +24,10 @@ public static class OptionText
         var count => $"{count} options against keeping the lighting as it is, on the same bill and the same years.",
     };
 
-    public static string Product(Engine.Catalogue.Replacement product, QuantityText text) =>
-        $"{product.Name}, {text.Watts(product.LinePower)}{(product.Retired ? ", no longer offered" : "")}";
+    /// <summary>The name, with its watts where the name does not say them.</summary>
+    public static string Product(Engine.Catalogue.Replacement product, QuantityText text)
+    {
+        var watts = product.Name.Contains(" W", StringComparison.Ordinal) ? "" : $", {text.Watts(product.LinePower)}";
+        return product.Name + watts + (product.Retired ? ", no longer offered" : "");
+    }
 }

@@ -1,5 +1,8 @@
 using RetrofitCalc.Engine.Cases;
 using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.Economics;
+using RetrofitCalc.Engine.Luminaires;
+using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Web.Features.Options;
@@ -9,20 +12,21 @@ public sealed class ProductFit
 {
     private readonly Dictionary<(string Line, string Product), string> _reasons = [];
 
-    private ProductFit(CatalogueExtract catalogue) => Catalogue = catalogue;
+    private readonly StudyContext _context;
+
+    private ProductFit(StudyContext context) => _context = context;
 
     /// <summary>The study's own rows, then every row of the catalogue that is still offered.</summary>
-    public CatalogueExtract Catalogue { get; }
+    public CatalogueExtract Catalogue => _context.Study.Catalogue;
 
     /// <param name="study">A study without problems.</param>
     /// <param name="offered">The catalogue.</param>
     public static ProductFit Of(Study study, CatalogueExtract offered)
     {
         var all = Merge(study.Catalogue, offered);
-        var fit = new ProductFit(all);
-        var context = new StudyContext(study with { Catalogue = all });
-        foreach (var tube in all.Tubes) fit.Judge(context, tube.Id, new DirectWire(tube.Id));
-        foreach (var luminaire in all.Luminaires) fit.Judge(context, luminaire.Id, new ReplaceLuminaire(luminaire.Id));
+        var fit = new ProductFit(new StudyContext(study with { Catalogue = all }));
+        foreach (var tube in all.Tubes) fit.Judge(tube.Id, new DirectWire(tube.Id));
+        foreach (var luminaire in all.Luminaires) fit.Judge(luminaire.Id, new ReplaceLuminaire(luminaire.Id));
         return fit;
     }
 
@@ -41,9 +45,16 @@ public sealed class ProductFit
 
     public Replacement? Find(string id) => Catalogue.Tubes.Concat<Replacement>(Catalogue.Luminaires).FirstOrDefault(p => p.Id == id);
 
-    private void Judge(StudyContext context, string product, Measure measure)
+    /// <summary>Catalogue price of the parts in one luminaire, by line; null where a price is missing.</summary>
+    public IReadOnlyDictionary<string, Money?> PartsPrices(RetrofitOption option)
     {
-        foreach (var refused in CaseEvaluation.Refusals(context, context.Study.Lines.ToDictionary(l => l.Id, _ => measure)))
+        var measures = option.Measures.DistinctBy(m => m.Line).ToDictionary(m => m.Line, m => m.Measure);
+        return FittedLines.Of(_context, measures, out _).ToDictionary(f => f.Line.Id, f => FirstCosts.PartsPrice(f.Fitting));
+    }
+
+    private void Judge(string product, Measure measure)
+    {
+        foreach (var refused in CaseEvaluation.Refusals(_context, _context.Study.Lines.ToDictionary(l => l.Id, _ => measure)))
             _reasons[(refused.Line, product)] = refused.Reason;
     }
 

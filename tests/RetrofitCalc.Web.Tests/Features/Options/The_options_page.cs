@@ -20,6 +20,18 @@ public class The_options_page
     }
 
     [Fact]
+    public async Task shows_in_grey_what_counts_while_no_price_is_typed()
+    {
+        await using var open = await OpenStudy.Of(SmallStudies.TenWithTubes());
+        var tube = open.Study.Catalogue.Tubes.Single();
+        var page = open.Page<OptionsPage>();
+        var parts = (2 * tube.Price!.Value.Units).ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal(parts, page.Find("#f-options-0-measures-0-partsperluminaire").GetAttribute("placeholder"));
+        Assert.Equal("27", page.Find("#f-options-0-measures-0-labourperluminaire").GetAttribute("placeholder")); // 20 + 4 + 3 min
+        Assert.Equal("2", page.Find("#f-options-0-measures-0-tubesperluminaire").GetAttribute("placeholder"));
+    }
+
+    [Fact]
     public async Task says_beside_the_line_why_a_measure_is_refused()
     {
         var study = SmallStudies.TenWithTubes();
