@@ -42,8 +42,8 @@ internal static class AreaCheck
 
     private static int LengthOf(Season season)
     {
-        var from = season.Start.InYear(LeapYear);
-        var to = season.End.InYear(season.End < season.Start ? LeapYear + 1 : LeapYear);
+        var from = season.Start.InYear(season.End < season.Start ? LeapYear - 1 : LeapYear);
+        var to = season.End.InYear(LeapYear);
         return Period.DaysBetween(from, to) + 1;
     }
 
