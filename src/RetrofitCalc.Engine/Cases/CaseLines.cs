@@ -1,5 +1,4 @@
 using RetrofitCalc.Engine.Luminaires;
-using RetrofitCalc.Engine.Tracing;
 
 namespace RetrofitCalc.Engine.Cases;
 
@@ -14,15 +13,15 @@ internal static class CaseLines
         return loads;
     }
 
-    public static LineLoad Load(StudyContext context, CountedLine line, FittedLine fitted, Trace? trace = null) => fitted.Fitting switch
+    private static LineLoad Load(StudyContext context, CountedLine line, FittedLine fitted) => fitted.Fitting switch
     {
-        BallastedFitting { Renewed: false } => trace is null ? line.Load : context.ExistingLoad(line.Fitted.Line, line.Area, trace),
+        BallastedFitting { Renewed: false } => line.Load,
         BallastedFitting => LineLoad.Working(line.Load.PerLuminaire, fitted.Luminaires,
-            context.ModeShares(line.Area, line.Model, new(StepKind.Ballasts, line.Model.Dims)), trace),
+            context.ModeShares(line.Area, line.Model, new(StepKind.Ballasts, line.Model.Dims))),
         TubeFitting tubes => LineLoad.Working(context.InputOf(tubes.Tube, tubes.TubesPerLuminaire), fitted.Luminaires,
-            context.ModeShares(line.Area, line.Model, new(StepKind.Lamps, tubes.Tube.Dims == true)), trace),
+            context.ModeShares(line.Area, line.Model, new(StepKind.Lamps, tubes.Tube.Dims == true))),
         LuminaireFitting luminaire => LineLoad.Working(context.InputOf(luminaire.Luminaire, 1), fitted.Luminaires,
-            context.ModeShares(line.Area, line.Model, new(StepKind.None, luminaire.Luminaire.Dims == true)), trace),
+            context.ModeShares(line.Area, line.Model, new(StepKind.None, luminaire.Luminaire.Dims == true))),
         _ => throw new ArgumentOutOfRangeException(nameof(fitted), fitted.Fitting.GetType().Name, "Unknown kind of fitting."),
     };
 

@@ -22,7 +22,7 @@ public static class PageSteps
     public static async Task<string> CopyExampleAsync(this RunningApp app, IPage page)
     {
         await page.GotoAsync("/");
-        await page.GetByRole(AriaRole.Row, new() { NameRegex = new("Quillmere") }).First.GetByRole(AriaRole.Button, new() { NameRegex = new("^Copy") }).ClickAsync();
+        await page.GetByRole(AriaRole.Row, new() { NameRegex = new("Quillmere") }).Filter(new() { HasNotText = ", copy" }).First.GetByRole(AriaRole.Button, new() { NameRegex = new("^Copy") }).ClickAsync();
         await page.WaitForURLAsync("**/survey");
         await page.ReadyAsync();
         return new Uri(page.Url).AbsolutePath.Split('/')[2];
