@@ -15,6 +15,10 @@ internal static class CurrencyFormat
         return numbers;
     }
 
+    /// <summary>No-break spaces, and none of the direction marks some cultures add: English sentences run one way.</summary>
+    public static string Clean(string amount) =>
+        amount.Replace(' ', '\u00A0').Replace("\u200E", "", StringComparison.Ordinal).Replace("\u200F", "", StringComparison.Ordinal);
+
     private static readonly Dictionary<string, string> Unmistakable = new()
     {
         ["EUR"] = "€", ["GBP"] = "£", ["INR"] = "₹", ["ILS"] = "₪", ["UAH"] = "₴",

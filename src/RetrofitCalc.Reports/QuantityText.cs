@@ -128,7 +128,7 @@ public sealed class QuantityText
     public string Month(LocalDate date) => LocalDatePattern.CreateWithInvariantCulture("MMM uuuu").Format(date);
 
     private string Currencied(double units, int decimals) =>
-        Signed(units, decimals, v => v.ToString("C" + decimals, _numbers).Replace(" ", NoBreak, StringComparison.Ordinal));
+        Signed(units, decimals, v => CurrencyFormat.Clean(v.ToString("C" + decimals, _numbers)));
 
     private static string Signed(double value, int decimals, Func<double, string> format)
     {

@@ -23,7 +23,36 @@ internal static class Samples
     /// <summary>The option asked for costs so much that it never pays back; sixty lines with long names.</summary>
     public static StudyResult Crowded { get; } = StudyEvaluation.Run(Crowd(WorkedExample.Load()), Request.Rules);
 
-    public static StudyResult InRupees { get; } = StudyEvaluation.Run(WithCurrency(WorkedExample.Load(), "en-IN", "INR"), Request.Rules);
+    public static StudyResult InRupees { get; } = In("en-IN", "INR");
+
+    public static StudyResult In(string culture, string currency, string? jurisdiction = "us")
+    {
+        var study = WorkedExample.Load();
+        return StudyEvaluation.Run(study with
+        {
+            Site = study.Site with { Culture = culture, Jurisdiction = jurisdiction },
+            Tariff = study.Tariff with { Currency = currency },
+        }, Request.Rules);
+    }
+
+    public static StudyResult Named(string sample) => sample switch
+    {
+        nameof(Crowded) => Crowded,
+        nameof(InRupees) => InRupees,
+        _ => Quillmere,
+    };
+
+    public static StudyResult WithFirstLineNamed(string name)
+    {
+        var study = WorkedExample.Load();
+        return StudyEvaluation.Run(study with { Lines = [study.Lines[0] with { Name = name }, .. study.Lines.Skip(1)] }, Request.Rules);
+    }
+
+    public static StudyResult WithFirstOptionNamed(string name)
+    {
+        var study = WorkedExample.Load();
+        return StudyEvaluation.Run(study with { Options = [study.Options[0] with { Name = name }, .. study.Options.Skip(1)] }, Request.Rules);
+    }
 
     public static byte[] File(StudyResult result) => StudyFile.Write(result.Study);
 
@@ -33,12 +62,6 @@ internal static class Samples
         SummaryPdf.Write(BudgetSummary.From(result, Request), File(result), bytes);
         return bytes.ToArray();
     }
-
-    private static Study WithCurrency(Study study, string culture, string currency) => study with
-    {
-        Site = study.Site with { Culture = culture },
-        Tariff = study.Tariff with { Currency = currency },
-    };
 
     private static Study Crowd(Study study)
     {

@@ -14,6 +14,6 @@ internal static class PdfOutput
             sheets.Finish();
             sheets.Document.Save(bytes, closeStream: false);
         }
-        bytes.WriteTo(output);
+        output.Write(SteadyBytes.Of(bytes.ToArray(), head.Day));
     }
 }

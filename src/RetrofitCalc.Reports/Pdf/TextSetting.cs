@@ -6,7 +6,7 @@ namespace RetrofitCalc.Reports.Pdf;
 /// <summary>Headings, paragraphs and lists.</summary>
 internal static class TextSetting
 {
-    public static void Title(this Sheets s, string text) => s.Block(text, s.Type.Title, PdfBlockLevelElementTag.Heading1, Typography.Ink);
+    public static void Title(this Sheets s, string text) => s.Block(text, Typography.Title(text), PdfBlockLevelElementTag.Heading1, Typography.Ink);
 
     public static void Head(this Sheets s, string text, double gap = 9)
     {

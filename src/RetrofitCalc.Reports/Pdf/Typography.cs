@@ -17,7 +17,9 @@ internal sealed class Typography
 
     public Typography() => ShippedFonts.Use();
 
-    public XFont Title { get; } = Font(HeadFamily, 15.5, true);
+    private static readonly XFont SerifTitle = Font(HeadFamily, 15.5, true);
+    private static readonly XFont SansTitle = Font(TextFamily, 15.5, true);
+
     public XFont Head { get; } = Font(HeadFamily, 10.5, true);
     public XFont Text { get; } = Font(TextFamily, 8.8, false);
     public XFont Strong { get; } = Font(TextFamily, 8.8, true);
@@ -40,6 +42,9 @@ internal sealed class Typography
     public static XPen Pen(XColor color, double width) => new(color, width);
 
     public static double LineHeight(XFont font) => font.Size * Leading;
+
+    /// <summary>The serif lacks some currency signs; a title that holds one is set in the sans, which has them.</summary>
+    public static XFont Title(string text) => text.Any(c => c is >= '\u20A0' and <= '\u20CF' and not '€') ? SansTitle : SerifTitle;
 
     private static XFont Font(string family, double size, bool bold)
     {

@@ -7,6 +7,12 @@ public sealed record BudgetSummary
 {
     public required SheetHead Head { get; init; }
 
+    /// <summary>Id of the option asked for; null when the study has none.</summary>
+    public required string? AskedOption { get; init; }
+
+    /// <summary>The sign printed with amounts.</summary>
+    public required string CurrencySign { get; init; }
+
     /// <summary>The request in one sentence with its sum.</summary>
     public required string Title { get; init; }
 

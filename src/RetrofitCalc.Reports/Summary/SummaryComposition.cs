@@ -10,6 +10,8 @@ internal static class SummaryComposition
     public static BudgetSummary Compose(SummaryContext context) => new()
     {
         Head = Head(context),
+        AskedOption = context.Asked?.Option.Id,
+        CurrencySign = context.Text.CurrencySign,
         Title = Headline.Title(context),
         Lead = Headline.Lead(context),
         Figures = Headline.Figures(context),
