@@ -46,7 +46,7 @@ public class Figures_of_a_budget_summary
     {
         var lost = Samples.Quillmere.Options.First(option => option.SimplePayback.LostAgain);
         var column = Summary.FullComparison.Columns.ToList().FindIndex(c => c.Head == lost.Option.Name);
-        Assert.EndsWith("then lost again", Summary.FullComparison.Rows.Single(row => row.Cells[0] == "Simple payback").Cells[column]);
+        Assert.EndsWith(", lost again", Summary.FullComparison.Rows.Single(row => row.Cells[0] == "Simple payback").Cells[column]);
     }
 
     [Fact]

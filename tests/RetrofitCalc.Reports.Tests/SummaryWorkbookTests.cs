@@ -113,9 +113,10 @@ public class Summary_workbook
         }
     }
 
+    /// <summary>Where there are several rates a spreadsheet finds one of them; where there is none it finds none.</summary>
     private static void SameRate(OptionResult option, string book)
     {
-        if (option.InternalRates.Count != 1) return; // a spreadsheet finds one of several rates, or none
-        Assert.Equal(option.InternalRates[0], double.Parse(book, System.Globalization.CultureInfo.InvariantCulture), 1e-6);
+        if (option.InternalRates.Count == 0) Assert.Equal("none found", book);
+        else Assert.Contains(option.InternalRates, rate => Math.Abs(rate - double.Parse(book, System.Globalization.CultureInfo.InvariantCulture)) < 1e-6);
     }
 }

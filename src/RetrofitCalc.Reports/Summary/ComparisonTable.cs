@@ -48,17 +48,13 @@ internal static class ComparisonTable
             Lighting("Cost per year", c => text.Money(c.Cost)),
             Money("First cost", o => text.Money(o.FirstCost)),
             Lighting($"Replacements, {years} yr", c => text.Money(c.Replacements)),
-            Money("Simple payback", o => Payback(o.Result.SimplePayback, years, text)),
+            Money("Simple payback", o => text.Payback(o.Result.SimplePayback, years)),
             Money("without price rises or replacements", o => text.Payback(o.Result.PlainPayback, years)),
             Money("Discounted payback", o => text.Payback(o.Result.DiscountedPayback, years)),
             Money("Net present value", o => text.Money(o.Result.NetPresentValue)),
             Money("Internal rate of return", o => Rates(o.Result.InternalRates, text)),
         ];
     }
-
-    /// <summary>A payback that a later replacement takes away again is never shown bare.</summary>
-    private static string Payback(Payback payback, int years, QuantityText text) =>
-        text.Payback(payback, years) + (payback.LostAgain ? ", then lost again" : "");
 
     private static string Rates(IReadOnlyList<double> rates, QuantityText text) => rates.Count switch
     {

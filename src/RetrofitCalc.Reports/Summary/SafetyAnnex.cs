@@ -26,7 +26,7 @@ internal static class SafetyAnnex
 
     private static PrintedNotice Notice(SafetyNotice notice, SummaryContext context) => new(
         $"{notice.Severity.ToString().ToUpperInvariant()} {notice.Rule}, {(notice.Open ? "open" : "answered")}",
-        notice.Text, $"{notice.Question} Answers: {Roles(notice.WhoAnswers, context)}.", $"{Concerns(notice, context)} {Cited(notice, context)}".Trim(),
+        notice.Text, $"{notice.Question} Who answers: {Roles(notice.WhoAnswers, context)}.", $"{Concerns(notice, context)} {Cited(notice, context)}".Trim(),
         string.Join(" ", notice.Answers.Select(a => $"{a.Text} ({Role(a.Role, context)}, {a.Person}, {context.Text.Date(a.Date)})")),
         notice is { Severity: NoticeSeverity.Stop, Open: true });
 
@@ -61,9 +61,9 @@ internal static class SafetyAnnex
     };
 
     private static ReportTable Phase(ChecklistPhaseState phase, SummaryContext context) => new(phase.Phase,
-        [new("Item", 0.5), new("What must be so", 4), new("Proof to keep", 1.8), new("Who signs", 1.2), new("Name, signature and date", 2)],
+        [new("Item", 0.5), new("What must be so", 4), new("Proof to keep", 1.8), new("Who signs", 1.5), new("Name, signature and date", 2)],
         [.. phase.Items.Select(state => new ReportRow([
-            state.Item.Id, state.Item.Text + (state.Applies ? "" : " " + state.Reason), state.Item.Evidence, Role(state.Item.SignedBy, context), Signature(state, context)],
+            state.Item.Id, state.Item.Text + (state.Applies ? "" : $". {state.Reason}"), state.Item.Evidence, Role(state.Item.SignedBy, context), Signature(state, context)],
             Greyed: !state.Applies))]);
 
     private static string Signature(ChecklistItemState state, SummaryContext context) => (state.Applies, state.Answer) switch

@@ -8,7 +8,7 @@ namespace RetrofitCalc.Reports;
 internal static class ScheduleTable
 {
     public static ReportTable Of(SummaryContext context) => new($"Hours of light, at the clock of {context.Study.Site.TimeZone}",
-        [new("Area", 1.3), new("Season or days", 1.7), new("Stage", 1.2), new("From – to", 1.2), new("Remarks", 2)],
+        [new("Area", 1.3), new("Season or days", 2.1), new("Stage", 1.2), new("From – to", 1.2), new("Remarks", 2)],
         [.. context.Study.Areas.SelectMany(area => Rows(area, context.Text))]);
 
     private static IEnumerable<ReportRow> Rows(Area area, QuantityText text)
@@ -38,7 +38,7 @@ internal static class ScheduleTable
 
     private static string Days(IReadOnlyList<IsoDayOfWeek> days) => days.Count == 7 ? "every day" : string.Join(", ", days.Select(day => day.ToString()[..3]));
 
-    private static string Day(AnnualDate day) => AnnualDatePattern.CreateWithInvariantCulture("d MMM").Format(day);
+    private static string Day(AnnualDate day) => AnnualDatePattern.CreateWithInvariantCulture("d MMM").Format(day);
 
     private static string Span(LocalTime on, LocalTime off)
     {

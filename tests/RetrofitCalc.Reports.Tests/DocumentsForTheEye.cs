@@ -12,6 +12,8 @@ public class Documents_for_the_eye
         {
             var path = Path.Combine(Folder, name + ".pdf");
             File.WriteAllBytes(path, Samples.Pdf(result));
+            using var book = File.Create(Path.ChangeExtension(path, ".xlsx"));
+            SummaryWorkbook.Write(BudgetSummary.From(result, Samples.Request), result, book);
             Assert.True(new FileInfo(path).Length > 10_000, path);
         }
     }
