@@ -20,6 +20,7 @@ internal static class CommandLine
     {
         EvaluateCommand.Make(),
         CheckCommand.Make(),
+        ReportCommand.Make(),
         ExampleCommand.Make(),
         SurveyCommands.MakeImport(),
         SurveyCommands.MakeExport(),

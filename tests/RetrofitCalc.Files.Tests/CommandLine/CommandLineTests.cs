@@ -137,4 +137,32 @@ public sealed class The_command_line : IDisposable
         foreach (var words in new[] { "0 done", "1 problems in the input", "2 wrong usage", "3 a file cannot be read or written", "evaluate", "check", "example", "import", "export" })
             Assert.Contains(words, run.Output);
     }
+
+    [Fact]
+    public void writes_the_report_of_a_study_and_replaces_files_only_when_told()
+    {
+        var (pdf, xlsx, csv) = (Path.Combine(_folder, "out.pdf"), Path.Combine(_folder, "out.xlsx"), Path.Combine(_folder, "out.csv"));
+        string[] asked = ["report", SmallFile, "--pdf", pdf, "--xlsx", xlsx, "--csv", csv, "--date", "2027-03-15"];
+        var run = BuiltProgram.Run(asked);
+        Assert.Equal((0, ""), (run.ExitCode, run.Errors));
+        Assert.Equal("%PDF-"u8, File.ReadAllBytes(pdf).AsSpan(0, 5));
+        Assert.Equal("PK"u8, File.ReadAllBytes(xlsx).AsSpan(0, 2));
+        Assert.Contains("site: connected load,W,826,536", File.ReadAllText(csv));
+
+        var first = File.ReadAllBytes(pdf);
+        Assert.Equal(3, BuiltProgram.Run(asked).ExitCode);
+        Assert.Equal(0, BuiltProgram.Run([.. asked, "--overwrite"]).ExitCode);
+        Assert.Equal(first, File.ReadAllBytes(pdf));
+    }
+
+    [Fact]
+    public void asks_for_at_least_one_report_file_a_known_option_and_a_real_date()
+    {
+        Assert.Equal(2, BuiltProgram.Run("report", SmallFile).ExitCode);
+        Assert.Equal(2, BuiltProgram.Run("report", SmallFile, "--csv", Path.Combine(_folder, "a.csv"), "--date", "15.3.2027").ExitCode);
+        var unknown = BuiltProgram.Run("report", SmallFile, "--csv", Path.Combine(_folder, "a.csv"), "--option", "magic");
+        Assert.Equal(1, unknown.ExitCode);
+        Assert.Contains("no option magic", unknown.Errors);
+        Assert.False(File.Exists(Path.Combine(_folder, "a.csv")));
+    }
 }
