@@ -1,4 +1,5 @@
 using RetrofitCalc.Engine.Luminaires;
+using RetrofitCalc.Engine.Tracing;
 
 namespace RetrofitCalc.Engine.Cases;
 
@@ -13,15 +14,15 @@ internal static class CaseLines
         return loads;
     }
 
-    private static LineLoad Load(StudyContext context, CountedLine line, FittedLine fitted) => fitted.Fitting switch
+    public static LineLoad Load(StudyContext context, CountedLine line, FittedLine fitted, Trace? trace = null) => fitted.Fitting switch
     {
-        BallastedFitting { Renewed: false } => line.Load,
+        BallastedFitting { Renewed: false } => trace is null ? line.Load : context.ExistingLoad(line.Fitted.Line, line.Area, trace),
         BallastedFitting => LineLoad.Working(line.Load.PerLuminaire, fitted.Luminaires,
-            context.ModeShares(line.Area, line.Model, new(StepKind.Ballasts, line.Model.Dims))),
+            context.ModeShares(line.Area, line.Model, new(StepKind.Ballasts, line.Model.Dims)), trace),
         TubeFitting tubes => LineLoad.Working(context.InputOf(tubes.Tube, tubes.TubesPerLuminaire), fitted.Luminaires,
-            context.ModeShares(line.Area, line.Model, new(StepKind.Lamps, tubes.Tube.Dims == true))),
+            context.ModeShares(line.Area, line.Model, new(StepKind.Lamps, tubes.Tube.Dims == true)), trace),
         LuminaireFitting luminaire => LineLoad.Working(context.InputOf(luminaire.Luminaire, 1), fitted.Luminaires,
-            context.ModeShares(line.Area, line.Model, new(StepKind.None, luminaire.Luminaire.Dims == true))),
+            context.ModeShares(line.Area, line.Model, new(StepKind.None, luminaire.Luminaire.Dims == true)), trace),
         _ => throw new ArgumentOutOfRangeException(nameof(fitted), fitted.Fitting.GetType().Name, "Unknown kind of fitting."),
     };
 

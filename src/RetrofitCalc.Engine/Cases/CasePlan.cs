@@ -6,6 +6,7 @@ using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Engine.Tracing;
 using RetrofitCalc.Engine.Uncertainty;
 
 namespace RetrofitCalc.Engine.Cases;
@@ -44,10 +45,7 @@ public sealed class CasePlan
     /// <param name="perturbation">Factors on uncertain inputs.</param>
     public LightingCase Evaluate(Perturbation perturbation)
     {
-        var load = new CaseLoad(_context, _slots, perturbation);
-        var cells = load.CellKilowattHours();
-        var (bills, baseBills) = Bills(load, cells, perturbation);
-        var sums = new CaseSums(_context, load, LightingCost.Of(bills, baseBills, cells, _context.Load.Tariff));
+        var (sums, bills) = Sums(perturbation);
         var lines = Lines(sums, perturbation);
         ShareFigures[] areas = [.. AreaSums(sums, perturbation)];
         return new()
@@ -62,16 +60,32 @@ public sealed class CasePlan
         };
     }
 
+    internal (CaseSums Sums, IReadOnlyList<MonthlyBill> Bills) Sums(Perturbation perturbation)
+    {
+        var load = new CaseLoad(_context, _slots, perturbation);
+        var cells = load.CellKilowattHours();
+        var (bills, baseBills) = Bills(load, cells, perturbation);
+        return (new(_context, load, LightingCost.Of(bills, baseBills, cells, _context.Load.Tariff)), bills);
+    }
+
+    internal StudyContext Context => _context;
+
     /// <summary>The sums alone, by the same bills and clocks: what ranges are made of.</summary>
     /// <param name="perturbation">Factors on uncertain inputs.</param>
-    public CaseTotals Totals(Perturbation perturbation)
+    /// <param name="trace">Recorder; null when nobody asks.</param>
+    public CaseTotals Totals(Perturbation perturbation, Trace? trace = null)
     {
         var load = new CaseLoad(_context, _slots, perturbation);
         var (bills, baseBills) = Bills(load, load.CellKilowattHours(), perturbation);
-        var electricity = bills.Zip(baseBills, (whole, without) => whole.Total - without.Total).Aggregate(Money.Zero, (sum, month) => sum + month);
+        var (whole, without) = (YearOf(bills), YearOf(baseBills));
         var plant = _context.Study.Site.Plant;
+        var fuel = plant.FuelPricePerTherm * PlantResponse.FuelTherms(plant, load.HeatInSpace);
+        var cost = whole - without - fuel;
+        trace?.Add("Yearly cost of the lighting", "cost = bill(base load + lighting + plant) − bill(base load) − fuel saved (E-09)",
+            [new("bill with everything", whole.Units, "currency"), new("bill of the base load alone", without.Units, "currency"), new("fuel saved", fuel.Units, "currency")],
+            new("cost", cost.Units, "currency"), _context.Study.Tariff.Source.Source);
         return new(
-            electricity - plant.FuelPricePerTherm * PlantResponse.FuelTherms(plant, load.HeatInSpace),
+            cost,
             load.Lighting,
             ReplacementsByYear(perturbation));
     }
@@ -79,6 +93,8 @@ public sealed class CasePlan
     private (IReadOnlyList<MonthlyBill> Whole, IReadOnlyList<MonthlyBill> BaseOnly) Bills(CaseLoad load, double[] cells, Perturbation perturbation) =>
         (BillCalculation.Year(_context.Study.Tariff, load.Metered(cells), perturbation.ElectricityPrice),
             BillCalculation.Year(_context.Study.Tariff, load.MeteredBase(), perturbation.ElectricityPrice));
+
+    private static Money YearOf(IReadOnlyList<MonthlyBill> bills) => bills.Aggregate(Money.Zero, (sum, month) => sum + month.Total);
 
     private LineOperation[] Operations(double hoursFactor) => [.. _context.LitAreas.Select(area => area.LineOperation(hoursFactor))];
 

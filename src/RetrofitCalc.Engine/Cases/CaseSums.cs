@@ -5,6 +5,7 @@ using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Engine.Tracing;
 
 namespace RetrofitCalc.Engine.Cases;
 
@@ -34,16 +35,32 @@ internal sealed class CaseSums
     public Money Unattributed { get; }
 
     /// <summary>Energy and cost of a line in the year, plant and fuel included.</summary>
-    public (Energy Energy, Money Cost) EnergyAndCost(LineLoad load, int areaIndex)
+    public (Energy Energy, Money Cost) EnergyAndCost(LineLoad load, int areaIndex, Trace? trace = null)
     {
         var (hours, costPerKilowatt) = (0.0, 0.0);
         var slot = _context.Load.FirstSlots[areaIndex];
         foreach (var share in load.ModeShares)
         {
             hours += share * _load.HoursOf(slot);
-            costPerKilowatt += share * _slotCostPerKilowatt[slot++];
+            costPerKilowatt += share * _slotCostPerKilowatt[slot];
+            if (trace is not null)
+                Record(trace, load, share, slot);
+            slot++;
         }
         return (Energy.FromKilowattHours(load.Connected.Kilowatts * hours), Money.FromUnits(load.Connected.Kilowatts * costPerKilowatt));
+    }
+
+    private void Record(Trace trace, LineLoad load, double share, int slot)
+    {
+        var mode = _context.Load.Slots[slot].Mode;
+        var name = string.Join(", ", new[] { mode.Season, mode.Stage, mode.Step }.Where(part => part is not null));
+        trace.Add($"Energy and cost: {name}", "E = P · s · h / 1000 (E-06); cost = P · s / 1000 · price of a kilowatt over these hours (E-09)",
+            [
+                new("P", load.Connected.Watts, "W"), new("s, share drawn in this step and level", share, ""), new("h", _load.HoursOf(slot), "h"),
+                new("price of a kilowatt over these hours, plant and fuel included", _slotCostPerKilowatt[slot], "currency/kW"),
+                new("cost", load.Connected.Kilowatts * share * _slotCostPerKilowatt[slot], "currency"),
+            ],
+            new("E", load.Connected.Kilowatts * share * _load.HoursOf(slot), "kWh"));
     }
 
     /// <summary>Sums of an area.</summary>

@@ -4,6 +4,7 @@ using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Engine.Tracing;
 
 namespace RetrofitCalc.Engine.Cases;
 
@@ -96,14 +97,25 @@ public sealed class StudyContext
         return input;
     }
 
+    /// <summary>What an existing line draws, as the baseline says.</summary>
+    /// <param name="line">A line that can be counted.</param>
+    /// <param name="areaIndex">Index of its area among the lit areas.</param>
+    /// <param name="trace">Recorder; null when nobody asks.</param>
+    internal LineLoad ExistingLoad(SurveyLine line, int areaIndex, Trace? trace = null)
+    {
+        var model = SetUps[line.SetUp!];
+        if (trace is not null)
+            _ = new SetUpModel(model.Fitting.SetUp, model.Fitting.Lamp, model.Fitting.Ballasts, trace);
+        var input = InputEvidence.Of(line, model)!;
+        var asFound = Study.Assumptions.Baseline == Baseline.AsFound && (line.LampsOut > 0 || line.DeadBallasts > 0);
+        return asFound
+            ? LineLoad.AsFound(input, line, model, LitAreas[areaIndex].Modes, trace)
+            : LineLoad.Working(input, line.Count!.Value, ModeShares(areaIndex, model, new(StepKind.Ballasts, model.Dims)), trace);
+    }
+
     private CountedLine Count(SurveyLine line, int areaIndex)
     {
         var model = SetUps[line.SetUp!];
-        var input = InputEvidence.Of(line, model)!;
-        var asFound = Study.Assumptions.Baseline == Baseline.AsFound && (line.LampsOut > 0 || line.DeadBallasts > 0);
-        var load = asFound
-            ? LineLoad.AsFound(input, line, model, LitAreas[areaIndex].Modes)
-            : LineLoad.Working(input, line.Count!.Value, ModeShares(areaIndex, model, new(StepKind.Ballasts, model.Dims)));
-        return new(new(line, LitAreas[areaIndex].Area, model.Fitting, line.Count!.Value), areaIndex, model, load);
+        return new(new(line, LitAreas[areaIndex].Area, model.Fitting, line.Count!.Value), areaIndex, model, ExistingLoad(line, areaIndex));
     }
 }

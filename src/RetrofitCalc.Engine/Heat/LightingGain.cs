@@ -1,4 +1,5 @@
 using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Tracing;
 
 namespace RetrofitCalc.Engine.Heat;
 
@@ -8,7 +9,14 @@ public static class LightingGain
     /// <summary>From input watts, ballast loss inside: no ballast allowance is added again.</summary>
     /// <param name="input">Input power of the lights.</param>
     /// <param name="shareInSpace">Share released in the conditioned space. [unitless, 0–1]</param>
-    public static Power FromInput(Power input, double shareInSpace) => input * shareInSpace;
+    /// <param name="trace">Recorder; null when nobody asks.</param>
+    public static Power FromInput(Power input, double shareInSpace, Trace? trace = null)
+    {
+        var heat = input * shareInSpace;
+        trace?.Add("Heat in the space", "q = 3.412142 · P · f_space (E-04)",
+            [new("P", input.Watts, "W"), new("f_space", shareInSpace, "")], new("q", heat.BtuPerHour, "BTU/h"));
+        return heat;
+    }
 
     /// <summary>From lamp watts by the handbook form: q = 3.41 · W · F_ul · F_sa. [BTU/h]</summary>
     /// <param name="lampPower">Sum of the lamps' nominal power.</param>

@@ -1,4 +1,5 @@
 using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Tracing;
 
 namespace RetrofitCalc.Engine.Luminaires;
 
@@ -9,18 +10,30 @@ public static class BallastPower
     /// <param name="lamps">Lamps lit on the ballast. [count]</param>
     /// <param name="arcPower">Rated arc power of one lamp.</param>
     /// <param name="ballastFactor">Light relative to the reference ballast. [unitless, 0–2]</param>
+    /// <param name="trace">Recorder; null when nobody asks.</param>
     /// <remarks>Takes light as proportional to arc power. Ballast factor: IES definition.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A negative count, or a ballast factor outside its range.</exception>
-    public static Power Lamps(int lamps, Power arcPower, double ballastFactor) =>
-        arcPower * (Require.Count(lamps) * Require.InRange(ballastFactor, 0, 2));
+    public static Power Lamps(int lamps, Power arcPower, double ballastFactor, Trace? trace = null)
+    {
+        var power = arcPower * (Require.Count(lamps) * Require.InRange(ballastFactor, 0, 2));
+        trace?.Add("Power of the lamps on one ballast", "P = n · P_arc · BF (E-01)",
+            [new("n", lamps, ""), new("P_arc", arcPower.Watts, "W"), new("BF", ballastFactor, "")], new("P", power.Watts, "W"));
+        return power;
+    }
 
     /// <summary>Power drawn from the line: P_in = n · P_arc · BF / BLE (E-01).</summary>
     /// <param name="lampPower">Power the lamps take.</param>
     /// <param name="luminousEfficiency">Ballast luminous efficiency. [unitless, above 0 to 1]</param>
+    /// <param name="trace">Recorder; null when nobody asks.</param>
     /// <remarks>Ballast luminous efficiency: 10 CFR 430 subpart B, appendix Q.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">Efficiency outside its range.</exception>
-    public static Power Input(Power lampPower, double luminousEfficiency) =>
-        lampPower / Require.InRange(luminousEfficiency, 0.01, 1);
+    public static Power Input(Power lampPower, double luminousEfficiency, Trace? trace = null)
+    {
+        var input = lampPower / Require.InRange(luminousEfficiency, 0.01, 1);
+        trace?.Add("Input of one ballast", "P_in = P / BLE (E-01)",
+            [new("P", lampPower.Watts, "W"), new("BLE", luminousEfficiency, "")], new("P_in", input.Watts, "W"));
+        return input;
+    }
 
     /// <summary>Loss in the ballast: input less what the lamps take (E-02); null when the two contradict each other.</summary>
     /// <param name="input">Power drawn from the line.</param>

@@ -2,6 +2,7 @@ using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Engine.Tracing;
 
 namespace RetrofitCalc.Engine.Luminaires;
 
@@ -16,15 +17,22 @@ public sealed record LineLoad(InputPower PerLuminaire, Power Connected, Power? B
     /// <param name="perLuminaire">Input of one luminaire.</param>
     /// <param name="luminaires">Luminaires. [count]</param>
     /// <param name="modeShares">Share drawn in each mode of the area.</param>
-    public static LineLoad Working(InputPower perLuminaire, double luminaires, IReadOnlyList<double> modeShares) =>
-        new(perLuminaire, perLuminaire.Total * luminaires, perLuminaire.BallastLoss * luminaires, modeShares);
+    /// <param name="trace">Recorder; null when nobody asks.</param>
+    public static LineLoad Working(InputPower perLuminaire, double luminaires, IReadOnlyList<double> modeShares, Trace? trace = null)
+    {
+        var load = new LineLoad(perLuminaire, perLuminaire.Total * luminaires, perLuminaire.BallastLoss * luminaires, modeShares);
+        trace?.Add("Connected power of the line", "P = N · P_in",
+            [new("N", luminaires, "luminaires"), new("P_in", perLuminaire.Total.Watts, "W")], new("P", load.Connected.Watts, "W"));
+        return load;
+    }
 
     /// <summary>An existing line with the lamps out that the survey found.</summary>
     /// <param name="perLuminaire">Input of one luminaire, all lamps lit.</param>
     /// <param name="line">The survey line.</param>
     /// <param name="model">Its set-up.</param>
     /// <param name="modes">Modes of its area.</param>
-    public static LineLoad AsFound(InputPower perLuminaire, SurveyLine line, SetUpModel model, IReadOnlyList<LitMode> modes)
+    /// <param name="trace">Recorder; null when nobody asks.</param>
+    public static LineLoad AsFound(InputPower perLuminaire, SurveyLine line, SetUpModel model, IReadOnlyList<LitMode> modes, Trace? trace = null)
     {
         var found = LampsOut.Found(line, model.Fitting);
         Power Drawn(string? step)
@@ -36,6 +44,9 @@ public sealed record LineLoad(InputPower PerLuminaire, Power Connected, Power? B
                 + LampsOut.DarkPower(model.Fitting.Ballasts[i]) * found[i].DarkBallasts);
         }
         var connected = Drawn(null);
+        trace?.Add("Connected power of the line, lamps out left out", "P = Σ ballasts still lit · P_in of each + dark ballasts · dark watts (E-03)",
+            [new("N", line.Count ?? 0, "luminaires"), new("P_in", perLuminaire.Total.Watts, "W"), new("lamps out", line.LampsOut ?? 0, "lamps"), new("dead ballasts", line.DeadBallasts ?? 0, "ballasts")],
+            new("P", connected.Watts, "W"), "Survey");
         return new(perLuminaire, connected, FoundLoss(connected, found, model),
             [.. modes.Select(mode => connected > Power.Zero ? Drawn(mode.Step) / connected * Level(mode, model.Dims) : 0)]);
     }

@@ -1,6 +1,7 @@
 using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Tracing;
 
 namespace RetrofitCalc.Engine.Luminaires;
 
@@ -13,14 +14,15 @@ public sealed class SetUpModel
     /// <param name="setUp">The set-up.</param>
     /// <param name="lamp">Its lamp.</param>
     /// <param name="ballasts">Its ballasts, in order; null where nobody has looked inside.</param>
-    public SetUpModel(SetUp setUp, Lamp lamp, IReadOnlyList<Ballast?> ballasts)
+    /// <param name="trace">Recorder; null when nobody asks.</param>
+    public SetUpModel(SetUp setUp, Lamp lamp, IReadOnlyList<Ballast?> ballasts, Trace? trace = null)
     {
         Fitting = new(setUp, lamp, ballasts);
         Renewed = Fitting with { Renewed = true };
         LampPowers = [.. setUp.Ballasts.Zip(ballasts, (position, ballast) =>
-            lamp.ArcPower is { } arc && ballast?.BallastFactor is { } factor ? BallastPower.Lamps(position.LampsDriven, arc, factor) : (Power?)null)];
+            lamp.ArcPower is { } arc && ballast?.BallastFactor is { } factor ? BallastPower.Lamps(position.LampsDriven, arc, factor, trace) : (Power?)null)];
         Power?[] computed = [.. LampPowers.Zip(ballasts, (lamps, ballast) =>
-            lamps is { } power && ballast?.LuminousEfficiency is { } efficiency ? BallastPower.Input(power, efficiency) : (Power?)null)];
+            lamps is { } power && ballast?.LuminousEfficiency is { } efficiency ? BallastPower.Input(power, efficiency, trace) : (Power?)null)];
         Computed = Sum(computed);
         _lampShares = [.. setUp.Ballasts.Select(position => position.LampsDriven / (double)setUp.LampCount)];
         Shares = Computed is { } total && total > Power.Zero ? [.. computed.Select(part => part!.Value / total)] : _lampShares;
