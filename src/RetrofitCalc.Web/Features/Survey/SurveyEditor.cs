@@ -37,6 +37,9 @@ public sealed class SurveyEditor
     /// <summary>What the last paste or import did, said aloud.</summary>
     public string Said { get; private set; } = "";
 
+    /// <summary>What is wrong with the cell one just left, for those who hear the page.</summary>
+    public string Heard { get; private set; } = "";
+
     /// <summary>A cell to go to after the next rendering.</summary>
     public (string Line, SurveyField Field)? Goal { get; private set; }
 
@@ -51,9 +54,17 @@ public sealed class SurveyEditor
         (Context, Text) = (now, QuantityText.For(_session.Study));
     }
 
-    public Task SetAsync(LineRow row, SurveyField field, string text) => _session.EditAsync(
-        $"{SurveyColumn.LabelOf(field).ToLowerInvariant()} of {row.Name}",
-        state => LineEdits.Set(state, row.Line.Id, field, text, Context));
+    public Task SetAsync(LineRow row, SurveyField field, string text)
+    {
+        var cell = $"{SurveyColumn.LabelOf(field).ToLowerInvariant()} of {row.Name}";
+        return _session.EditAsync(cell, state =>
+        {
+            var after = LineEdits.Set(state, row.Line.Id, field, text, Context);
+            var kept = after.Drafts.FirstOrDefault(d => d.Line == row.Line.Id && d.Field == field.ToString());
+            Heard = kept is null ? "" : $"{cell}: {kept.Message}";
+            return after;
+        });
+    }
 
     /// <summary>Adds a line in an area, or in the last area when none is named, and goes to it.</summary>
     public async Task AddLineAsync(string? area = null, string? below = null)
@@ -73,7 +84,10 @@ public sealed class SurveyEditor
 
     public Task DeleteAsync(LineRow row)
     {
-        Say($"{row.Name} is deleted. Undo brings it back.");
+        var lines = _session.Study.Lines.Where(l => l.Area == row.Line.Area).ToList();
+        var place = lines.FindIndex(l => l.Id == row.Line.Id);
+        if (lines.Count > 1) Goal = (lines[place + 1 < lines.Count ? place + 1 : place - 1].Id, SurveyField.Name);
+        Said = $"{row.Name} is deleted. Undo brings it back.";
         return _session.EditAsync($"deletion of {row.Name}", state => LineEdits.Delete(state, row.Line.Id));
     }
 

@@ -8,7 +8,7 @@ export function start(region, grid) {
   region.addEventListener("paste", (event) => paste(event, grid));
   region.addEventListener("input", (event) => { if (cellOf(event.target)) event.target.dataset.typing = ""; });
   region.addEventListener("focusout", (event) => { if (cellOf(event.target)) delete event.target.dataset.typing; });
-  region.addEventListener("scroll", () => keepTyped(region), { passive: true });
+  for (const scrolled of [region, document]) scrolled.addEventListener("scroll", () => keepTyped(region), { passive: true });
 }
 
 // A row that scrolls out of sight is taken away; leaving its cell first keeps what was typed.
@@ -16,7 +16,7 @@ function keepTyped(region) {
   const cell = cellOf(document.activeElement);
   if (!cell || !region.contains(cell) || !("typing" in cell.dataset)) return;
   const [at, frame] = [cell.getBoundingClientRect(), region.getBoundingClientRect()];
-  if (at.bottom < frame.top || at.top > frame.bottom) cell.blur();
+  if (at.bottom < Math.max(frame.top, 0) || at.top > Math.min(frame.bottom, innerHeight)) cell.blur();
 }
 
 function paste(event, grid) {
@@ -39,6 +39,7 @@ function move(event, region, grid) {
 
 // Suggestions of a list are walked through with the arrow keys while one types.
 function moveRow(event, cell, step, region, grid) {
+  if (rowOf(cell).classList.contains("detail")) return;
   if (cell.list && "typing" in cell.dataset && event.key !== "Enter") return;
   event.preventDefault();
   const next = neighbour(cell, step, region);
@@ -51,7 +52,6 @@ function moveRow(event, cell, step, region, grid) {
 
 function neighbour(cell, step, region) {
   const row = rowOf(cell);
-  if (row.classList.contains("detail")) return null;
   const rows = lineRows(region);
   return rows[rows.indexOf(row) + step]?.querySelector(`[data-field="${cell.dataset.field}"]`);
 }

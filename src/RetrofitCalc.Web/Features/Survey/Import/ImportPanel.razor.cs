@@ -4,6 +4,7 @@ using Microsoft.JSInterop;
 using RetrofitCalc.Files;
 using RetrofitCalc.Files.Surveys;
 using RetrofitCalc.Files.Surveys.Tables;
+using RetrofitCalc.Files.Surveys.Workbooks;
 
 namespace RetrofitCalc.Web.Features.Survey.Import;
 
@@ -15,6 +16,9 @@ public sealed partial class ImportPanel
     private readonly CancellationTokenSource _stop = new();
     private ImportReview? _review;
     private IReadOnlyList<string> _problems = [];
+    private IReadOnlyList<string> _sheets = [];
+    private byte[] _file = [];
+    private string? _sheet;
     private string? _reading;
     private ElementReference _pasted;
 
@@ -56,8 +60,9 @@ public sealed partial class ImportPanel
         {
             using var copy = new MemoryStream();
             await using (var stream = chosen.File.OpenReadStream(LargestFile, stop)) await stream.CopyToAsync(copy, stop);
-            copy.Position = 0;
-            Take(await Task.Run(() => SurveyFile.Read(copy, Editor.Context.Culture), stop));
+            _file = copy.ToArray();
+            _sheets = await Task.Run(() => WorkbookTable.Sheets(new MemoryStream(_file)).Value ?? [], stop);
+            await ReadSheetAsync(_sheets.Count > 0 ? _sheets[0] : null);
         }
         catch (OperationCanceledException)
         {
@@ -69,10 +74,17 @@ public sealed partial class ImportPanel
         }
     }
 
+    /// <summary>A text table has no sheets.</summary>
+    private async Task ReadSheetAsync(string? sheet)
+    {
+        _sheet = sheet;
+        Take(await Task.Run(() => SurveyFile.Read(new MemoryStream(_file), Editor.Context.Culture, sheet), _stop.Token));
+    }
+
     private void Take(Parsed<SurveyTable> table)
     {
         _problems = [.. table.Problems.Select(p => p.ToString())];
-        if (table.Value is { } rows) _review = ImportReview.Of(rows, Session.Study, Editor.Context);
+        _review = table.Value is { } rows ? ImportReview.Of(rows, Session.Study, Editor.Context) : null;
     }
 
     private async Task AcceptAsync(bool keepBad)
