@@ -28,6 +28,7 @@ public sealed class RunningApp : IAsyncLifetime
         _factory.StartServer();
         Address = _factory.ClientOptions.BaseAddress.ToString().TrimEnd('/');
         _playwright = await Playwright.CreateAsync();
+        Assertions.SetDefaultExpectTimeout(20_000); // A machine that builds and tests at once may take seconds for what is usually instant.
         _browser = await _playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM") ?? "/usr/bin/chromium",
