@@ -48,6 +48,14 @@ public sealed class OpenStudy : IAsyncDisposable
         return open;
     }
 
+    /// <summary>Someone else saves the study meanwhile.</summary>
+    public async Task SaveElsewhereAsync(Func<Study, Study> edit)
+    {
+        var store = _context.Services.GetRequiredService<StudyStore>();
+        var stored = await store.FindAsync(Id);
+        Assert.IsType<SaveOutcome.Saved>(await store.SaveAsync(new StudyEdit(Id, stored!.Revision, edit(stored.Study), stored.DraftsJson, null)));
+    }
+
     /// <summary>Renders a place of the study.</summary>
     public IRenderedComponent<T> Page<T>() where T : StudyPage => _context.Render<T>(p => p.Add(page => page.Id, Id));
 

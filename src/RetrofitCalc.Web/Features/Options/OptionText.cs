@@ -13,7 +13,7 @@ public static class OptionText
         var text = QuantityText.For(result.Study);
         var years = result.Study.Assumptions.StudyYears;
         return chosen.SimplePayback.Years is { } payback
-            ? $"{chosen.Option.Name}: pays back in {text.Number(payback, 1)} years"
+            ? $"{chosen.Option.Name}: pays back in {text.Number(payback, 1)} years{(chosen.SimplePayback.LostAgain ? ", and a later replacement loses it again" : "")}"
             : $"{chosen.Option.Name}: never pays back in {years} years";
     }
 
