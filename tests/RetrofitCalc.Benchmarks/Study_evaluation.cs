@@ -16,7 +16,7 @@ public class Study_evaluation
     public int Lines { get; set; }
 
     [GlobalSetup]
-    public void Build() => _study = SyntheticStudy.Of(Lines, areas: Lines < 200 ? 6 : 50, setUps: Lines < 200 ? 8 : 60);
+    public void Build() => _study = SyntheticStudy.Sized(Lines);
 
     [Benchmark]
     public StudyResult Evaluate() => StudyEvaluation.Run(_study, new SafetyRuleBook());

@@ -10,7 +10,10 @@ internal static class SyntheticStudy
 {
     private static readonly Provenance Invented = new(EvidenceKind.Invented, "Invented for benchmarks");
 
-    public static Study Of(int lines, int areas, int setUps)
+    /// <summary>A study of some lines: 6 areas and 8 set-ups when small as the worked example, 50 and 60 when large.</summary>
+    public static Study Sized(int lines) => Of(lines, areas: lines < 200 ? 6 : 50, setUps: lines < 200 ? 8 : 60);
+
+    private static Study Of(int lines, int areas, int setUps)
     {
         SurveyLine[] survey = [.. Enumerable.Range(0, lines).Select(i => Line(i, areas, setUps))];
         return new()
