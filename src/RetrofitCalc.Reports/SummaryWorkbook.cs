@@ -19,22 +19,23 @@ public static class SummaryWorkbook
         ArgumentNullException.ThrowIfNull(result);
         using var bytes = new MemoryStream();
         using (var book = SpreadsheetDocument.Create(bytes, SpreadsheetDocumentType.Workbook))
-            Fill(book, Sheets(new WorkbookContext(summary, result, result.Options.FirstOrDefault(o => o.Option.Id == summary.AskedOption))), summary);
+            Fill(book, summary, new WorkbookContext(summary, result, result.Options.FirstOrDefault(o => o.Option.Id == summary.AskedOption)));
         bytes.WriteTo(output);
     }
 
-    private static SheetBuilder[] Sheets(WorkbookContext context)
+    private static (SheetBuilder[] Sheets, CashFlowSheet Flow) Sheets(WorkbookContext context)
     {
         var inputs = new InputsSheet(context);
         var lines = new LinesSheet(context, inputs);
         var main = SummarySheet.Of(context, inputs, lines, out var firstCost, out var saving);
         var flow = new CashFlowSheet(context, inputs, firstCost, saving);
         if (context.Option is not null) SummarySheet.Money(main, flow);
-        return [main, inputs.Sheet, lines.Sheet, SeasonsSheet.Of(context), flow.Sheet, SourcesSheet.Of(context.Summary)];
+        return ([main, inputs.Sheet, lines.Sheet, SeasonsSheet.Of(context), flow.Sheet, SourcesSheet.Of(context.Summary)], flow);
     }
 
-    private static void Fill(SpreadsheetDocument book, SheetBuilder[] sheets, BudgetSummary summary)
+    private static void Fill(SpreadsheetDocument book, BudgetSummary summary, WorkbookContext context)
     {
+        var (sheets, flow) = Sheets(context);
         var workbook = book.AddWorkbookPart();
         workbook.AddNewPart<WorkbookStylesPart>().Stylesheet = WorkbookStyles.For(summary.CurrencySign);
         var list = new DocumentFormat.OpenXml.Spreadsheet.Sheets();
@@ -42,6 +43,7 @@ public static class SummaryWorkbook
         {
             var part = workbook.AddNewPart<WorksheetPart>();
             part.Worksheet = sheets[i].Build();
+            if (sheets[i] == flow.Sheet && summary.Drawings.CashFlow is { } drawing) CashFlowChartPart.Add(part, flow, drawing.Title);
             list.Append(new Sheet { Name = sheets[i].Name, SheetId = (uint)i + 1, Id = workbook.GetIdOfPart(part) });
         }
         workbook.Workbook = new DocumentFormat.OpenXml.Spreadsheet.Workbook(

@@ -54,11 +54,12 @@ public class Summary_workbook
     }
 
     [Fact]
-    public void freezes_heads_and_computes_when_opened()
+    public void freezes_heads_draws_the_cash_flow_and_computes_when_opened()
     {
         using var book = SpreadsheetDocument.Open(new MemoryStream(Book(Samples.Quillmere, null)), false);
         Assert.True(book.WorkbookPart!.Workbook!.CalculationProperties!.FullCalculationOnLoad!.Value);
         Assert.Equal(["Summary", "Inputs", "Lines", "Seasons", "Cash flow", "Sources"], book.WorkbookPart.Workbook.Descendants<Sheet>().Select(s => s.Name!.Value!));
+        Assert.Single(book.WorkbookPart.WorksheetParts, part => part.DrawingsPart?.ChartParts.Count() == 1);
         Assert.Equal(5, book.WorkbookPart.WorksheetParts.Count(part => part.Worksheet!.Descendants<Pane>().Any(pane => pane.State!.Value == PaneStateValues.Frozen)));
     }
 

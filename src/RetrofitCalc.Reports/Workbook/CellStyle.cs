@@ -20,4 +20,6 @@ internal enum CellStyle
     InputPercent,
     InputPrice,
     WholeStrong,
+    Line,
+    StrongLine,
 }

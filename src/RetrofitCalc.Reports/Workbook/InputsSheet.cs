@@ -6,7 +6,7 @@ internal sealed class InputsSheet
     public InputsSheet(WorkbookContext context)
     {
         var (a, option) = (context.Result.Study.Assumptions, context.Option);
-        Sheet.Texts(CellStyle.Title, "Inputs").Texts(CellStyle.Text, "Ochre cells may be changed; the other sheets follow.");
+        Sheet.Texts(CellStyle.Title, "Inputs").Texts(CellStyle.Line, "Ochre cells may be changed; the other sheets follow.");
         Sheet.Texts(CellStyle.Head, "What", "Value", "Remark");
         DiscountRate = Add("Discount rate, nominal, a year", a.DiscountRate, CellStyle.InputPercent);
         EnergyEscalation = Add("Rise of energy prices a year", a.EnergyEscalation, CellStyle.InputPercent);

@@ -12,7 +12,7 @@ internal sealed class LinesSheet
     public LinesSheet(WorkbookContext context, InputsSheet inputs)
     {
         _inputs = inputs;
-        Sheet.Texts(CellStyle.Title, "Lines").Texts(CellStyle.Text, "Hours are hours at full load. The price of a line is what its energy adds to the bill, demand and plant included, over its kWh.");
+        Sheet.Texts(CellStyle.Title, "Lines").Texts(CellStyle.Line, "Hours are hours at full load. The price of a line is what its energy adds to the bill, demand and plant included, over its kWh.");
         Sheet.Texts(CellStyle.Head, ["Line", "Area", "Way", "Luminaires", "W each", "Connected W", "Ballast loss W", "Full-load hours a year", "kWh a year", "Price per kWh", "Cost a year"]);
         Now = Case("now", context.Result.Now, context);
         After = context.Option is { } option ? Case("proposed", option.After, context) : null;

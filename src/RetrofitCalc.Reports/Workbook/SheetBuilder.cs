@@ -7,6 +7,7 @@ namespace RetrofitCalc.Reports.Workbook;
 /// <summary>One sheet, filled row by row from the top. Formulas carry no stored value: whoever opens the book computes it.</summary>
 internal sealed class SheetBuilder(string name, IReadOnlyList<double> columnWidths, uint frozenRows)
 {
+    private const double LineHeight = 14;
     private readonly SheetData _rows = new();
     private Row _row = new();
     private int _column;
@@ -34,6 +35,7 @@ internal sealed class SheetBuilder(string name, IReadOnlyList<double> columnWidt
 
     public SheetBuilder Text(string text, CellStyle style = CellStyle.Text)
     {
+        if (style is not (CellStyle.Title or CellStyle.Line or CellStyle.StrongLine)) Grow(text);
         var guarded = style == CellStyle.Text && FormulaGuard.Text(text) != text ? CellStyle.QuotedText : style;
         Add(new Cell(new InlineString(new Text(Printable(text)) { Space = SpaceProcessingModeValues.Preserve })) { DataType = CellValues.InlineString }, guarded);
         return this;
@@ -53,10 +55,12 @@ internal sealed class SheetBuilder(string name, IReadOnlyList<double> columnWidt
     }
 
     public Worksheet Build() => new(
+        new SheetProperties(new PageSetupProperties { FitToPage = true }),
         new SheetViews(new SheetView(Frozen()) { WorkbookViewId = 0, ShowGridLines = false }),
-        new SheetFormatProperties { DefaultRowHeight = 14 },
+        new SheetFormatProperties { DefaultRowHeight = LineHeight },
         new Columns(columnWidths.Select((width, i) => new Column { Min = (uint)i + 1, Max = (uint)i + 1, Width = width, CustomWidth = true })),
-        _rows);
+        _rows,
+        new PageSetup { Orientation = OrientationValues.Landscape, FitToWidth = 1, FitToHeight = 0 });
 
     /// <summary>"C7" for column 2, row 7.</summary>
     public static string Reference(int column, uint row) => $"{(char)('A' + column)}{row}";
@@ -73,6 +77,15 @@ internal sealed class SheetBuilder(string name, IReadOnlyList<double> columnWidt
         cell.StyleIndex = (uint)style;
         _row.Append(cell);
         return $"'{Name}'!${(char)('A' + _column++)}${RowNumber}";
+    }
+
+    /// <summary>Makes the row high enough for text that wraps; a column's width is about its count of characters.</summary>
+    private void Grow(string text)
+    {
+        var height = Math.Ceiling(text.Length / columnWidths[Math.Min(_column, columnWidths.Count - 1)]) * LineHeight;
+        if (height <= (_row.Height?.Value ?? LineHeight)) return;
+        _row.Height = height;
+        _row.CustomHeight = true;
     }
 
     /// <summary>Leaves out what XML cannot hold.</summary>

@@ -7,10 +7,10 @@ internal static class SummarySheet
     {
         var sheet = new SheetBuilder("Summary", [46, 20, 20, 20], 0);
         sheet.Texts(CellStyle.Title, context.Summary.Head.Site);
-        sheet.Texts(CellStyle.Strong, context.Summary.Title);
-        sheet.Texts(CellStyle.Text, $"{context.Summary.Head.Status} · {context.Summary.Head.Date}");
-        sheet.Texts(CellStyle.Text, $"{BudgetSummary.NotProven} {context.Summary.Head.Deferral}");
-        foreach (var stop in context.Summary.OpenStops) sheet.Texts(CellStyle.Strong, "STOP, open: " + stop);
+        sheet.Texts(CellStyle.StrongLine, context.Summary.Title);
+        sheet.Texts(CellStyle.Line, $"{context.Summary.Head.Status} · {context.Summary.Head.Date}");
+        sheet.Texts(CellStyle.Line, $"{BudgetSummary.NotProven} {context.Summary.Head.Deferral}");
+        foreach (var stop in context.Summary.OpenStops) sheet.Texts(CellStyle.StrongLine, "STOP, open: " + stop);
         sheet.Texts(CellStyle.Head, "Lighting", "Now", "Proposed", "Saved");
         Compare(sheet, "Connected load, W", lines.Now.Connected, lines.After?.Connected, CellStyle.Whole);
         Compare(sheet, "Ballast loss, W", lines.Now.BallastLoss, lines.After?.BallastLoss, CellStyle.Whole);

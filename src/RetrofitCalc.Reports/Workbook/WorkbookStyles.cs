@@ -38,6 +38,8 @@ internal static class WorkbookStyles
             Number(WholeFormat), Number(DecimalFormat), Number(MoneyFormat), Number(MoneyFormat, font: 2), Number(PercentFormat), Number(PriceFormat),
             Number(WholeFormat, fill: 2), Number(DecimalFormat, fill: 2), Number(MoneyFormat, fill: 2), Number(PercentFormat, fill: 2), Number(PriceFormat, fill: 2),
             Number(WholeFormat, font: 2),
+            new() { FontId = 0, QuotePrefix = true },
+            new() { FontId = 2, QuotePrefix = true },
         ];
         return new CellFormats(formats.Cast<OpenXmlElement>()) { Count = (uint)formats.Length };
     }
