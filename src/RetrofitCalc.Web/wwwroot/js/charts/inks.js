@@ -75,8 +75,18 @@ export function widthOf(text, style) {
 export function heads(chart, rows, style, ink) {
   rows.forEach((lines, i) => {
     const y = chart.scales.y.getPixelForValue(i) - 0.4 * rowHeight(chart, rows.length);
-    write(chart, lines.join(" · "), { x: chart.chartArea.left, y }, { ...style, weight: 400, color: ink.ink, halo: ink.paper });
+    const room = chart.width - chart.chartArea.left;
+    write(chart, fitted(lines, room, style), { x: chart.chartArea.left, y }, { ...style, weight: 400, color: ink.ink, halo: ink.paper });
   });
+}
+
+/// A name too long for the sheet is cut, what follows it is not; the table has it whole.
+function fitted([name, ...rest], room, style) {
+  const whole = (text) => [text, ...rest].join(" · ");
+  if (widthOf(whole(name), style) <= room) return whole(name);
+  let cut = name;
+  while (cut.length > 8 && widthOf(whole(`${cut}…`), style) > room) cut = cut.slice(0, -1).trimEnd();
+  return whole(`${cut}…`);
 }
 
 function rowHeight(chart, rows) {
