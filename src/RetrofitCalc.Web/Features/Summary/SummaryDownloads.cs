@@ -15,6 +15,8 @@ public sealed class SummaryDownloads(StudyStore studies, StudyHistory history, S
     public static IReadOnlyList<Kind> Kinds { get; } =
     [
         new("summary.pdf", "application/pdf", ".pdf", files => files.Pdf()),
+        new("summary.xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", ".xlsx", files => files.Workbook()),
+        new("results.csv", "text/csv; charset=utf-8", "-results.csv", files => files.ResultsTable()),
         new("checklist.pdf", "application/pdf", "-checklist.pdf", files => files.Checklist()),
     ];
 

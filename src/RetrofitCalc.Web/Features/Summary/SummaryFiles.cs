@@ -54,6 +54,15 @@ public sealed class SummaryFiles(Edition edition, SafetyRuleBook rules)
 
     public byte[] Checklist() => Written(file => SafetyChecklistPdf.Write(Summary, file));
 
+    public byte[] Workbook() => Written(file => SummaryWorkbook.Write(Summary, Result, file));
+
+    /// <summary>With a byte order mark: without it a spreadsheet takes the text for its own old code page.</summary>
+    public byte[] ResultsTable() => Written(file =>
+    {
+        using var text = new StreamWriter(file, new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: true), leaveOpen: true);
+        ResultsCsv.Write(Result, text);
+    });
+
     private static byte[] Written(Action<Stream> write)
     {
         using var file = new MemoryStream();
