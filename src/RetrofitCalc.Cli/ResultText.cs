@@ -52,7 +52,7 @@ internal sealed class ResultText
         var years = _result.Study.Assumptions.StudyYears;
         Options("First cost after incentive", o => _text.Money(o.FirstCost.Total));
         Options("  incentive", o => _text.Money(o.FirstCost.Incentive));
-        Options("Saved on bills in the first year", o => _text.Money(o.AnnualBillSaving));
+        Options("Saved on bills in the first year", o => _text.Difference(_result.Now.Site.Cost, o.After.Site.Cost));
         Options("Simple payback", o => _text.Payback(o.SimplePayback, years));
         Options("  its range", o => _text.Range(o.Ranges.Payback, years));
         Options("  without escalation, replacements", o => _text.Payback(o.PlainPayback, years));

@@ -14,7 +14,7 @@ public abstract record KindView(CatalogueKind Kind, string Path, string Many, st
 
     public static IReadOnlyList<KindView> All { get; } =
     [
-        new KindView<SetUp>(CatalogueKind.SetUp, "setups", "Existing set-ups", "set-up") { Listed = ["lamp", "ballasts", "tested power [W]", "nameplate power [W]"] },
+        new KindView<SetUp>(CatalogueKind.SetUp, "setups", "Existing set-ups", "set-up") { Listed = ["tested power [W]", "lamp", "ballasts"] },
         new KindView<Lamp>(CatalogueKind.Lamp, "lamps", "Lamps", "lamp") { Listed = ["family", "base", "length [m]", "nominal power [W]", "initial flux [lm]"] },
         new KindView<Ballast>(CatalogueKind.Ballast, "ballasts", "Ballasts", "ballast") { Listed = ["technology", "start method", "ballast factor", "rated life [h]"] },
         new KindView<DirectWireTube>(CatalogueKind.Tube, "tubes", "Direct-wire tubes", "tube") { Listed = ["base", "length [m]", "line power [W]", "flux [lm]", "feed"] },

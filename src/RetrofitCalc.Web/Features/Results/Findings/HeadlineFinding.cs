@@ -16,9 +16,10 @@ public static class HeadlineFinding
     public static string Lead(StudyResult result, QuantityText text)
     {
         if (result.Chosen is not { } option) return "There is nothing to compare them with yet.";
-        var bill = option.AnnualBillSaving.Units >= 0
-            ? $"It takes {text.Money(option.AnnualBillSaving)} off the bill in the first year"
-            : $"It adds {text.Money(-option.AnnualBillSaving)} to the bill in the first year";
+        var (now, after) = (result.Now.Site.Cost, option.After.Site.Cost);
+        var bill = after <= now
+            ? $"It takes {text.Difference(now, after)} off the bill in the first year"
+            : $"It adds {text.Difference(after, now)} to the bill in the first year";
         return $"{bill} and costs {text.Money(option.FirstCost.Total)} to do. {LostAgain(option)}{Stops(result)}";
     }
 
