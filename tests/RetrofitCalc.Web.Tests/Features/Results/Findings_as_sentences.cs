@@ -38,10 +38,11 @@ public class Findings_as_sentences
         Assert.Equal("It takes $400 off the bill in the first year and costs $1,200 to do. One safety stop is open.",
             HeadlineFinding.Lead(SampleResult.Small, Text));
 
+    // 850 now, 890 after.
     [Fact]
     public void the_lead_calls_a_dearer_bill_dearer() =>
         Assert.StartsWith("It adds $40 to the bill",
-            HeadlineFinding.Lead(SampleResult.With(o => o with { AnnualBillSaving = Money.FromUnits(-40) }), Text));
+            HeadlineFinding.Lead(SampleResult.With(o => o with { After = o.After with { Site = o.After.Site with { Cost = Money.FromUnits(890) } } }), Text));
 
     // 1,000 W of 7,200 W are lost: 13.9 %.
     [Fact]
