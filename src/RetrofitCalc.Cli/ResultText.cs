@@ -35,7 +35,7 @@ internal sealed class ResultText
         Cases("Heat to the space", c => _text.BtuPerHour(c.Site.Heat));
         Cases("  as cooling load", c => _text.Tons(c.Site.Heat));
         Cases("Lighting energy a year", c => _text.KilowattHours(c.Site.Lighting));
-        Cases("Cost a year", c => _text.Money(c.Site.Cost));
+        Cases("Cost a year", c => _text.Money(PrintedSums.Cost(c)));
     }
 
     private void AddSeasons()
@@ -50,9 +50,9 @@ internal sealed class ResultText
     private void AddMoney()
     {
         var years = _result.Study.Assumptions.StudyYears;
-        Options("First cost after incentive", o => _text.Money(o.FirstCost.Total));
+        Options("First cost after incentive", o => _text.Money(PrintedSums.Of(o.FirstCost)));
         Options("  incentive", o => _text.Money(o.FirstCost.Incentive));
-        Options("Saved on bills in the first year", o => _text.Difference(_result.Now.Site.Cost, o.After.Site.Cost));
+        Options("Saved on bills in the first year", o => _text.Money(PrintedSums.Cost(_result.Now) - PrintedSums.Cost(o.After)));
         Options("Simple payback", o => _text.Payback(o.SimplePayback, years));
         Options("  its range", o => _text.Range(o.Ranges.Payback, years));
         Options("  without escalation, replacements", o => _text.Payback(o.PlainPayback, years));

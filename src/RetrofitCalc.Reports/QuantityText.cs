@@ -61,12 +61,6 @@ public sealed class QuantityText
     /// <summary>Whole currency units.</summary>
     public string Money(Money amount) => Currencied(amount.Units, 0);
 
-    /// <summary>Difference of two amounts in whole units as printed: a reader who subtracts what stands on the page finds the same.</summary>
-    public string Difference(Money left, Money right) =>
-        Currencied(Whole(left) - Whole(right), 0);
-
-    private static double Whole(Money amount) => Math.Round(amount.Units, MidpointRounding.AwayFromZero);
-
     /// <summary>With cents, for unit prices and bill lines.</summary>
     public string Cents(Money amount) => Currencied(amount.Units, 2);
 

@@ -19,12 +19,12 @@ internal sealed class PrintedCase(LightingCase lighting)
 
     public Energy Lighting { get; } = Energy.FromKilowattHours(lighting.Seasons.Sum(season => Whole(season.Lighting.KilowattHours)));
 
-    public Money Cost { get; } = Money.FromUnits(lighting.Seasons.Sum(season => Whole(season.Cost.Units)));
+    public Money Cost { get; } = PrintedSums.Cost(lighting);
 
     /// <summary>Parts falling due in the study period, at prices of the start.</summary>
     public Money Replacements { get; } = Money.FromUnits(Whole(lighting.Replacements.Sum(due => due.Cost.Units)));
 
-    public static double Whole(double value) => Math.Round(value, MidpointRounding.AwayFromZero);
+    public static double Whole(double value) => PrintedSums.Whole(value);
 }
 
 /// <summary>Figures of an option as printed.</summary>
@@ -46,7 +46,7 @@ internal sealed class PrintedOption(OptionResult result, PrintedCase now)
 
     public Money Incentive { get; } = Whole(result.FirstCost.Incentive);
 
-    public Money FirstCost => Parts + Labour + Disposal + FixedSum + Contingency - Incentive;
+    public Money FirstCost { get; } = PrintedSums.Of(result.FirstCost);
 
     /// <summary>Printed bill now less printed bill after.</summary>
     public Money BillSaving => now.Cost - After.Cost;

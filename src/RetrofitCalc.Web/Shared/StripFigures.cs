@@ -21,13 +21,14 @@ public static class StripFigures
         var option = result.Chosen;
         var after = option?.After.Site;
         StripValue? Side(ShareFigures? side, Func<ShareFigures, string> number, string unit) => side is null ? null : new(number(side), unit);
+        StripValue Cost(LightingCase side) => new(text.Money(PrintedSums.Cost(side)), "/yr");
         StripFigure Pair(string name, Func<ShareFigures, string> number, string unit, bool first = false) =>
             new(name, Side(now, number, unit), Side(after, number, unit), first);
         return
         [
             Pair("Load", s => text.Number(s.Connected.Kilowatts, 1), "kW", first: true),
             Pair(EnergyName(result), s => text.Number((s.Lighting + s.Plant).KilowattHours), "kWh/yr"),
-            Pair("Cost", s => text.Money(s.Cost), "/yr", first: true),
+            new("Cost", Cost(result.Now), option is null ? null : Cost(option.After), First: true),
             Pair("Heat from lights", s => text.Number(s.Heat.BtuPerHour), "BTU/h"),
             new("Payback", null, option is null ? null : Payback(text, option), First: true),
             new("Crop light", NotKnown, option is null ? null : NotKnown),

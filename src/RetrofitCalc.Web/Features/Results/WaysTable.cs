@@ -44,12 +44,13 @@ public sealed class WaysTable
         yield return Site("Cooling it asks for", "tons", s => _text.Number(s.Heat.TonsOfCooling, 1));
         yield return Site("Lighting energy", "kWh/yr", s => _text.Number(s.Lighting.KilowattHours));
         yield return Site("Cooling and heating that follow", "kWh/yr", s => _text.Number(s.Plant.KilowattHours));
-        yield return Site("Bill, lights and plant", "per year", s => _text.Money(s.Cost));
+        yield return new WayRow("Bill, lights and plant", "per year",
+            [_text.Money(PrintedSums.Cost(_result.Now)), .. _options.Select(o => _text.Money(PrintedSums.Cost(o.After)))]);
     }
 
     private IEnumerable<WayRow> MoneyRows()
     {
-        yield return Options("First cost after incentive", "", "none", o => _text.Money(o.FirstCost.Total));
+        yield return Options("First cost after incentive", "", "none", o => _text.Money(PrintedSums.Of(o.FirstCost)));
         yield return new WayRow($"Lamps, ballasts and tubes, {Years} years", "at prices of the start",
             [_text.Money(Upkeep(_result.Now)), .. _options.Select(o => _text.Money(Upkeep(o.After)))]);
         yield return Options("Payback, likely", "", QuantityText.DoesNotApply, o => _text.Payback(o.SimplePayback, Years));

@@ -42,7 +42,7 @@ public class Findings_as_sentences
     [Fact]
     public void the_lead_calls_a_dearer_bill_dearer() =>
         Assert.StartsWith("It adds $40 to the bill",
-            HeadlineFinding.Lead(SampleResult.With(o => o with { After = o.After with { Site = o.After.Site with { Cost = Money.FromUnits(890) } } }), Text));
+            HeadlineFinding.Lead(SampleResult.With(o => o with { After = o.After with { Seasons = [o.After.Site with { Cost = Money.FromUnits(890) }] } }), Text));
 
     // 1,000 W of 7,200 W are lost: 13.9 %.
     [Fact]

@@ -14,8 +14,8 @@ public static class SeasonChart
     public static ChartFigure Of(StudyResult result, QuantityText text)
     {
         var seasons = Seasons(result);
-        var proposed = result.Chosen is { } option ? $", {text.Money(option.After.Site.Cost)} proposed" : "";
-        var totals = $"{text.Money(result.Now.Site.Cost)} now{proposed}";
+        var proposed = result.Chosen is { } option ? $", {text.Money(PrintedSums.Cost(option.After))} proposed" : "";
+        var totals = $"{text.Money(PrintedSums.Cost(result.Now))} now{proposed}";
         return new ChartFigure(SeasonFinding.Sentence(result, text),
             $"Cost of the lights and of the cooling and heating that follow, with their energy, by season of one year; {totals}.",
             $"Cost by season: {totals} in the year. Each season in the table below.",

@@ -9,18 +9,18 @@ public static class HeadlineFinding
     public static string Sentence(StudyResult result, QuantityText text)
     {
         if (result.Now.Lines.Count == 0) return "No luminaire is counted yet";
-        return result.Chosen is { } option ? Of(option, text) : $"The lights cost {text.Money(result.Now.Site.Cost)} a year to run";
+        return result.Chosen is { } option ? Of(option, text) : $"The lights cost {text.Money(PrintedSums.Cost(result.Now))} a year to run";
     }
 
     /// <summary>The sentence below the title: the bill, the first cost, and what still stands in the way.</summary>
     public static string Lead(StudyResult result, QuantityText text)
     {
         if (result.Chosen is not { } option) return "There is nothing to compare them with yet.";
-        var (now, after) = (result.Now.Site.Cost, option.After.Site.Cost);
+        var (now, after) = (PrintedSums.Cost(result.Now), PrintedSums.Cost(option.After));
         var bill = after <= now
-            ? $"It takes {text.Difference(now, after)} off the bill in the first year"
-            : $"It adds {text.Difference(after, now)} to the bill in the first year";
-        return $"{bill} and costs {text.Money(option.FirstCost.Total)} to do. {LostAgain(option)}{Stops(result)}";
+            ? $"It takes {text.Money(now - after)} off the bill in the first year"
+            : $"It adds {text.Money(after - now)} to the bill in the first year";
+        return $"{bill} and costs {text.Money(PrintedSums.Of(option.FirstCost))} to do. {LostAgain(option)}{Stops(result)}";
     }
 
     private static string Of(OptionResult option, QuantityText text)
