@@ -85,6 +85,24 @@ public class A_csv_table
     }
 
     [Fact]
+    public void with_cells_past_the_last_heading_says_that_they_were_not_used()
+    {
+        var table = Read("Area,Note\nRacks,damp, check\nHall,dry\nHall,wet,,\n").Value!;
+        Assert.StartsWith("Cells to the right of the last heading were not used: in 1 row, first on line 2 (\" check\").", Assert.Single(table.Notes));
+    }
+
+    [Fact]
+    public void with_separators_to_the_end_of_a_wide_sheet_has_the_columns_that_hold_something()
+    {
+        var separators = new string(',', 300);
+        Assert.Equal(["Area", "Count"], Read($"Area,Count{separators}\nRacks,12{separators}\n").Value!.Headers);
+    }
+
+    [Fact]
+    public void in_utf_32_is_refused() =>
+        Assert.StartsWith("This is not a text file", Assert.Single(Read([.. Encoding.UTF32.Preamble, .. Encoding.UTF32.GetBytes("Area,Count\nRacks,12\n")]).Problems).Message);
+
+    [Fact]
     public void with_an_open_quotation_mark_names_the_line()
     {
         Assert.Equal(3, Assert.Single(Read("Area,Note\nA,1\nB,\"never closed\nC,2\n").Problems).Line);

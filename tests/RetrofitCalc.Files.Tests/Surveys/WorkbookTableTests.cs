@@ -56,7 +56,7 @@ public class A_workbook_table
             "<row r=\"2\"><c r=\"A2\" t=\"str\"><f>\"Racks\"</f><v>Racks</v></c><c r=\"B2\"><f>6*2</f><v>12</v></c></row>" +
             "<row r=\"3\"><c r=\"A3\"><v>1</v></c><c r=\"B3\"><f>1+1</f></c></row>")).Value!;
         Assert.Equal(["Racks", "12"], table.Rows[0].Cells);
-        Assert.Equal("", table.Rows[1].Cells[1]);
+        Assert.Equal("", table.Rows[1].Cell(1));
         Assert.Equal("3 cells (A2, B2, B3) each hold a formula; the value stored with it was taken.", table.Notes[0]);
         Assert.StartsWith("Cell B3 holds a formula without a stored value", table.Notes[1]);
     }
@@ -108,6 +108,31 @@ public class A_workbook_table
         var rows = string.Concat(Enumerable.Range(2, 20_001).Select(r => $"<row r=\"{r}\"><c r=\"A{r}\"><v>1</v></c></row>"));
         Assert.StartsWith("The table has more than 20,000 rows", Assert.Single(Read(Workbooks.OneSheet(Heads + rows)).Problems).Message);
         Assert.Contains("200 columns", Assert.Single(Read(Workbooks.OneSheet(Heads + "<row r=\"2\"><c r=\"XFD2\"><v>1</v></c></row>")).Problems).Message);
+    }
+
+    /// <summary>The workbook library calls itself once for every level: such a file would end the program for everyone it serves.</summary>
+    [Theory, InlineData("xl/sharedStrings.xml", "sst"), InlineData("xl/styles.xml", "styleSheet"), InlineData("xl/worksheets/sheet1.xml", "worksheet")]
+    public void nested_without_end_is_refused(string part, string root)
+    {
+        const int levels = 100_000;
+        var nested = string.Concat(Enumerable.Repeat("<r>", levels)) + string.Concat(Enumerable.Repeat("</r>", levels));
+        var file = Workbooks.Replace(Workbooks.OneSheet(Heads), part, $"<{root} xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">{nested}</{root}>");
+        Assert.Contains("in a way no spreadsheet writes", Assert.Single(Read(file).Problems).Message);
+    }
+
+    [Fact]
+    public void with_a_million_styles_is_refused()
+    {
+        var styles = string.Concat(Enumerable.Range(0, 1_000_000).Select(i => $"<xf fontId=\"{i * 7919 % 1_000_003}\"/>"));
+        var file = Workbooks.Replace(Workbooks.OneSheet(Heads), "xl/styles.xml", $"<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><cellXfs>{styles}</cellXfs></styleSheet>");
+        Assert.Contains("in a way no spreadsheet writes", Assert.Single(Read(file).Problems).Message);
+    }
+
+    [Fact]
+    public void formatted_to_the_end_of_the_sheet_has_the_columns_that_hold_something()
+    {
+        var table = Read(Workbooks.OneSheet(Heads + "<row r=\"2\"><c r=\"A2\"><v>1</v></c><c r=\"XFD2\" s=\"1\"/></row>")).Value!;
+        Assert.Equal(["1"], Assert.Single(table.Rows).Cells);
     }
 
     [Fact]

@@ -48,6 +48,19 @@ internal static class Workbooks
         return file.ToArray();
     }
 
+    /// <summary>The same workbook with another text in one part.</summary>
+    public static byte[] Replace(byte[] workbook, string part, string text)
+    {
+        using var file = new MemoryStream();
+        file.Write(workbook);
+        using (var zip = new ZipArchive(file, ZipArchiveMode.Update, leaveOpen: true))
+        {
+            zip.GetEntry(part)!.Delete();
+            Add(zip, part, text);
+        }
+        return file.ToArray();
+    }
+
     public static void Add(ZipArchive zip, string name, string text)
     {
         using var part = zip.CreateEntry(name, CompressionLevel.Optimal).Open();

@@ -12,9 +12,10 @@ internal sealed class TableBuilder
     /// <summary>Why no more can be taken; null while all is well.</summary>
     public string? Refusal { get; private set; }
 
-    public bool Add(int line, IReadOnlyList<string> cells)
+    public bool Add(int line, IReadOnlyList<string> row)
     {
-        if (cells.All(string.IsNullOrWhiteSpace)) return true;
+        var cells = WithoutBlankEnd(row);
+        if (cells.Count == 0) return true;
         _characters += cells.Sum(c => (long)c.Length);
         Refusal = cells.Count > TableLimits.Columns ? TableLimits.TooManyColumns
             : cells.Any(c => c.Length > TableLimits.CellCharacters) ? TableLimits.CellTooLong
@@ -27,11 +28,28 @@ internal sealed class TableBuilder
         return true;
     }
 
+    /// <summary>Spreadsheets write cells that only have a format, often to the end of the sheet.</summary>
+    private static IReadOnlyList<string> WithoutBlankEnd(IReadOnlyList<string> row)
+    {
+        var used = row.Count;
+        while (used > 0 && string.IsNullOrWhiteSpace(row[used - 1])) used--;
+        return used == row.Count ? row : [.. row.Take(used)];
+    }
+
     public Parsed<SurveyTable> Finish()
     {
         if (Refusal is not null) return Parsed.Bad<SurveyTable>(Refusal);
         if (_headers is null) return Parsed.Bad<SurveyTable>("There is nothing in the table.");
+        NoteCellsWithoutHeading(_headers.Count);
         if (_rows.Count == 0) return Parsed.Bad<SurveyTable>("The table has one row only. The first row must hold the column headings, the lines follow below.");
         return Parsed.Good(new SurveyTable(_headers, _rows, Notes));
+    }
+
+    private void NoteCellsWithoutHeading(int columns)
+    {
+        var longer = _rows.Where(r => r.Cells.Count > columns).ToList();
+        if (longer.Count == 0) return;
+        var text = CellText.Quote(longer[0].Cells.Skip(columns).First(c => !string.IsNullOrWhiteSpace(c)));
+        Notes.Add($"Cells to the right of the last heading were not used: in {longer.Count} {(longer.Count == 1 ? "row" : "rows")}, first on line {longer[0].Line} ({text}). Give their column a heading; or is a separator inside a text without quotation marks?");
     }
 }

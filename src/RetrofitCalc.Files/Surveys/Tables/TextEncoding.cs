@@ -15,6 +15,7 @@ internal static class TextEncoding
     public static (Encoding? Encoding, int Mark, string? Note) Of(ReadOnlySpan<byte> sample, bool whole)
     {
         if (sample.StartsWith<byte>([0xEF, 0xBB, 0xBF])) return (Utf8, 3, null);
+        if (sample.StartsWith<byte>([0xFF, 0xFE, 0, 0])) return (null, 0, null); // UTF-32, which nobody's spreadsheet writes
         if (sample.StartsWith<byte>([0xFF, 0xFE])) return (Little, 2, null);
         if (sample.StartsWith<byte>([0xFE, 0xFF])) return (Big, 2, null);
         if (sample.Contains((byte)0)) return (ByZeros(sample), 0, null);

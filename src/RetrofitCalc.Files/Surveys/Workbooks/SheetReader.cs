@@ -25,7 +25,7 @@ internal sealed class SheetReader
         while (reader.Read())
         {
             if (!reader.IsStartElement) continue;
-            if (reader.ElementType == typeof(MergeCell)) sheet._merged.Add(((MergeCell)reader.LoadCurrentElement()!).Reference?.Value ?? "");
+            if (reader.ElementType == typeof(MergeCell)) sheet._merged.Add(reader.Attributes.FirstOrDefault(a => a.LocalName == "ref").Value ?? "");
             if (reader.ElementType == typeof(Row) && !sheet.ReadRow(reader)) break;
         }
         sheet.AddNotes();

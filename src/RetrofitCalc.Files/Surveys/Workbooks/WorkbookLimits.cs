@@ -16,6 +16,9 @@ internal static class WorkbookLimits
     private static readonly string TooMuch =
         $"The workbook unpacks to more than {UnpackedMegabytes} MB, far more than a survey. Nothing was read. Copy the survey's sheet to a new workbook and try again.";
 
+    private const string TooInvolved =
+        "The workbook is built in a way no spreadsheet writes: far too many parts nested in each other or held at once. Nothing was read. Copy the survey's sheet to a new workbook and try again.";
+
     /// <summary>Why the packed file is refused; null when it may be opened. Sizes are counted while unpacking: the stated ones can lie.</summary>
     public static string? ProblemOf(byte[] file)
     {
@@ -30,7 +33,7 @@ internal static class WorkbookLimits
             if (size > most) return TooMuch;
             left -= size;
         }
-        return null;
+        return zip.Entries.All(XmlLimits.Allow) ? null : TooInvolved;
     }
 
     private static long Size(ZipArchiveEntry entry, long most, byte[] buffer)
