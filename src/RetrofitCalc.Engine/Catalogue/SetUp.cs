@@ -21,7 +21,7 @@ public sealed record SetUp : CatalogueEntry
     public IReadOnlyList<LitStep> Steps { get; init; } = [];
 
     /// <summary>Lamps in one luminaire. [count]</summary>
-    public int LampCount => Ballasts.Sum(b => b.LampsDriven);
+    public int LampCount => (int)Math.Clamp(Ballasts.Sum(b => (long)b.LampsDriven), int.MinValue, int.MaxValue);
 }
 
 /// <summary>One ballast in a luminaire and the lamps it feeds.</summary>

@@ -15,6 +15,9 @@ internal static class AssumptionsCheck
         problems.InRange("Assumptions.GroupRelampShare", "Share of rated life for group relamping", a.GroupRelampShare, 0.3, 1);
         problems.NotNegative("Assumptions.MaintenanceRate", "Maintenance rate", a.MaintenanceRate.Units);
         problems.NotNegative("Assumptions.ElectricianRate", "Electrician's rate", a.ElectricianRate.Units);
+        problems.NotNegative("Assumptions.SpotLampTime", "Time to change one lamp (hours)", a.SpotLampTime.Hours);
+        problems.NotNegative("Assumptions.GroupLampTime", "Time to change one lamp of a group (hours)", a.GroupLampTime.Hours);
+        problems.NotNegative("Assumptions.BallastTime", "Time to change one ballast (hours)", a.BallastTime.Hours);
         problems.InRange("Assumptions.WattsUncertainty", "Uncertainty of watts", a.WattsUncertainty, 0, 0.5);
         problems.InRange("Assumptions.PriceUncertainty", "Uncertainty of the electricity price", a.PriceUncertainty, 0, 0.9);
         problems.InRange("Assumptions.HoursUncertainty", "Uncertainty of hours", a.HoursUncertainty, 0, 0.9);

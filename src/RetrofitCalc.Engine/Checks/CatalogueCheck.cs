@@ -23,15 +23,29 @@ internal static class CatalogueCheck
             CheckPowers(setUp, path, problems);
         }
         foreach (var (index, ballast) in catalogue.Ballasts.Index())
-        {
-            problems.InRange($"Catalogue.Ballasts[{index}].BallastFactor", $"Ballast factor of \"{ballast.Name}\"", ballast.BallastFactor, 0.4, 1.4);
-            problems.InRange($"Catalogue.Ballasts[{index}].LuminousEfficiency", $"Ballast efficiency of \"{ballast.Name}\"", ballast.LuminousEfficiency, 0.3, 1);
-            problems.NotNegative($"Catalogue.Ballasts[{index}].LampsOutPower", $"Dark power of \"{ballast.Name}\"", ballast.LampsOutPower?.Watts);
-        }
+            CheckBallast(ballast, $"Catalogue.Ballasts[{index}]", problems);
         foreach (var (index, lamp) in catalogue.Lamps.Index())
-            problems.Positive($"Catalogue.Lamps[{index}].ArcPower", $"Arc power of \"{lamp.Name}\" (watts)", lamp.ArcPower?.Watts);
+            CheckLamp(lamp, $"Catalogue.Lamps[{index}]", problems);
         CheckReplacements("Tubes", catalogue.Tubes, problems);
         CheckReplacements("Luminaires", catalogue.Luminaires, problems);
+    }
+
+    private static void CheckBallast(Ballast ballast, string path, Problems problems)
+    {
+        problems.InRange($"{path}.BallastFactor", $"Ballast factor of \"{ballast.Name}\"", ballast.BallastFactor, 0.4, 1.4);
+        problems.InRange($"{path}.LuminousEfficiency", $"Ballast efficiency of \"{ballast.Name}\"", ballast.LuminousEfficiency, 0.3, 1);
+        problems.NotNegative($"{path}.LampsOutPower", $"Dark power of \"{ballast.Name}\"", ballast.LampsOutPower?.Watts);
+        problems.Life($"{path}.RatedLife", $"Rated life of \"{ballast.Name}\"", ballast.RatedLife);
+        problems.InRange($"{path}.RatedCaseTemperature", $"Rated case temperature of \"{ballast.Name}\" (°C)", ballast.RatedCaseTemperature, 20, 150);
+        problems.NotNegative($"{path}.Price", $"Price of \"{ballast.Name}\"", ballast.Price?.Units);
+    }
+
+    private static void CheckLamp(Lamp lamp, string path, Problems problems)
+    {
+        problems.Positive($"{path}.ArcPower", $"Arc power of \"{lamp.Name}\" (watts)", lamp.ArcPower?.Watts);
+        problems.NotNegative($"{path}.Price", $"Price of \"{lamp.Name}\"", lamp.Price?.Units);
+        foreach (var (number, life) in lamp.Lives.Index())
+            problems.Life($"{path}.Lives[{number}].Life", $"Rated life of \"{lamp.Name}\"", life.Life);
     }
 
     private static void CheckUnique(CatalogueExtract catalogue, Problems problems)
@@ -68,6 +82,8 @@ internal static class CatalogueCheck
         foreach (var (index, product) in products.Index())
         {
             problems.Positive($"Catalogue.{kind}[{index}].LinePower", $"Line power of \"{product.Name}\" (watts)", product.LinePower.Watts);
+            problems.Life($"Catalogue.{kind}[{index}].RatedLife", $"Rated life of \"{product.Name}\"", product.RatedLife);
+            problems.NotNegative($"Catalogue.{kind}[{index}].Price", $"Price of \"{product.Name}\"", product.Price?.Units);
             if (product.Voltage is { } range && range.Lowest > range.Highest)
                 problems.Add($"Catalogue.{kind}[{index}].Voltage", $"\"{product.Name}\" takes {Problems.Text(range.Lowest)} to {Problems.Text(range.Highest)} V; the first must be the lower.");
         }

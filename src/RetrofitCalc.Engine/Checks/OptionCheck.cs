@@ -33,6 +33,7 @@ internal static class OptionCheck
         if (measure.Measure is ReplaceLuminaire replace)
             problems.InRange($"{path}.Measure.PerExisting", "New luminaires for each old one", replace.PerExisting, 0.001, 100);
         problems.NotNegative($"{path}.PartsPerLuminaire", "Price of parts", measure.PartsPerLuminaire?.Units);
+        problems.NotNegative($"{path}.LabourPerLuminaire", "Labour (hours)", measure.LabourPerLuminaire?.Hours);
         problems.NotNegative($"{path}.IncentivePerLuminaire", "Incentive", measure.IncentivePerLuminaire.Units);
     }
 
@@ -42,6 +43,7 @@ internal static class OptionCheck
         problems.NotNegative($"{path}.FixedSum", "Fixed sum", costs.FixedSum.Units);
         problems.NotNegative($"{path}.DisposalPerLamp", "Recycling of one lamp", costs.DisposalPerLamp.Units);
         problems.NotNegative($"{path}.DisposalPerBallast", "Recycling of one ballast", costs.DisposalPerBallast.Units);
+        problems.NotNegative($"{path}.IncentivePerKilowattHour", "Incentive for a kWh saved", costs.IncentivePerKilowattHour.PerKilowattHour);
         problems.InRange($"{path}.Contingency", "Contingency", costs.Contingency, 0, 1);
         problems.InRange($"{path}.IncentiveCap", "Cap of the incentive", costs.IncentiveCap, 0, 1);
     }

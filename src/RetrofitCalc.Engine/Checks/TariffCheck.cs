@@ -16,6 +16,8 @@ internal static class TariffCheck
             CheckHours(charge.When, charge.Name, $"Tariff.Energy[{index}].When", 1, problems);
             CheckBlocks(charge, $"Tariff.Energy[{index}].Blocks", problems);
         }
+        foreach (var (index, charge) in tariff.Fixed.Index())
+            problems.InRange($"Tariff.Fixed[{index}].Amount", $"Monthly amount of \"{charge.Name}\"", charge.Amount.Units, -1e9, 1e9);
         foreach (var (index, charge) in tariff.Demand.Index())
             CheckDemand(charge, $"Tariff.Demand[{index}]", problems);
         if (tariff.Energy.Count > 0)
@@ -28,6 +30,7 @@ internal static class TariffCheck
             problems.Add($"{path}.WindowMinutes", $"The averaging window of \"{charge.Name}\" is {charge.WindowMinutes} minutes; it must be 15, 30 or 60.");
         else
             CheckHours(charge.When, charge.Name, $"{path}.When", charge.WindowMinutes, problems);
+        problems.NotNegative($"{path}.Price", $"Price of \"{charge.Name}\"", charge.Price.PerKilowatt);
         problems.InRange($"{path}.Ratchet.Share", $"Ratchet share of \"{charge.Name}\"", charge.Ratchet?.Share, 0, 1);
         problems.InRange($"{path}.Ratchet.Months", $"Months the ratchet of \"{charge.Name}\" looks back", charge.Ratchet?.Months, 1, 11);
     }
@@ -55,6 +58,7 @@ internal static class TariffCheck
         foreach (var (number, block) in charge.Blocks.Index())
         {
             var last = number == charge.Blocks.Count - 1;
+            problems.NotNegative($"{path}[{number}].Price", $"Price of \"{charge.Name}\"", block.Price.PerKilowattHour);
             if (last != block.UpTo is null)
                 problems.Add($"{path}[{number}].UpTo", last
                     ? $"The last block of \"{charge.Name}\" ends at {Problems.Text(block.UpTo!.Value.KilowattHours)} kWh; it must have no upper end."

@@ -33,6 +33,14 @@ public class Problems_of_a_study
         { "Options[0].Measures[0].Line", "\"attic\"", s => s with { Options = [s.Options[0] with { Measures = [new("attic", new KeepAsIs())] }] } },
         { "ChosenOption", "\"best\"", s => s with { ChosenOption = "best" } },
         { "Assumptions.StudyYears", "is 41; it must be 1 to 40", s => s with { Assumptions = new() { StudyYears = 41 } } },
+        { "Tariff.Energy[0].Blocks[0].Price", "is 1E+308; it must be zero or more and at most 1000000000", s => WithTariff(s, t => t with { Energy = [t.Energy[0] with { Blocks = [new(null, SampleTariff.Price(1e308))] }, .. t.Energy.Skip(1)] }) },
+        { "Tariff.Demand[0].Price", "is 1E+30; it must be", s => WithTariff(s, t => t with { Demand = [t.Demand[0] with { Price = DemandPrice.FromPerKilowatt(1e30) }] }) },
+        { "Tariff.Fixed[0].Amount", "is 1E+30; it must be", s => WithTariff(s, t => t with { Fixed = [new("Meter", Money.FromUnits(1e30))] }) },
+        { "Site.BaseLoad", "is 1E+30; it must be", s => s with { Site = s.Site with { BaseLoad = Power.FromWatts(1e30) } } },
+        { "Assumptions.BallastTime", "is 1E+300; it must be", s => s with { Assumptions = new() { BallastTime = OperatingTime.FromHours(1e300) } } },
+        { "Catalogue.Lamps[0].Lives[0].Life", "is 1E-300; it must be 100 to 1000000", s => s with { Catalogue = s.Catalogue with { Lamps = [s.Catalogue.Lamps[0] with { Lives = [new(3, null, OperatingTime.FromHours(1e-300))] }, .. s.Catalogue.Lamps.Skip(1)] } } },
+        { "Catalogue.Ballasts[0].RatedLife", "is 0.001; it must be 100 to 1000000", s => s with { Catalogue = s.Catalogue with { Ballasts = [s.Catalogue.Ballasts[0] with { RatedLife = OperatingTime.FromHours(0.001) }, .. s.Catalogue.Ballasts.Skip(1)] } } },
+        { "Catalogue.SetUps[0].Ballasts[0].LampsDriven", "is 2147483647; it must be 1 to 100", s => s with { Catalogue = s.Catalogue with { SetUps = [s.Catalogue.SetUps[0] with { Ballasts = [new(null, int.MaxValue), new(null, int.MaxValue)] }, .. s.Catalogue.SetUps.Skip(1)] } } },
         { "Catalogue.SetUps[0].Lamp", "\"candle\"", s => s with { Catalogue = s.Catalogue with { SetUps = [s.Catalogue.SetUps[0] with { Lamp = "candle" }, .. s.Catalogue.SetUps.Skip(1)] } } },
     };
 
