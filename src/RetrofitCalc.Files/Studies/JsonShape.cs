@@ -10,7 +10,6 @@ namespace RetrofitCalc.Files.Studies;
 /// </summary>
 internal sealed class JsonShape(ReadOnlyMemory<byte> text, JsonSerializerOptions options)
 {
-    private const int MostProblems = 100;
     private readonly List<FileProblem> _problems = [];
     private readonly List<string> _path = ["$"];
 
@@ -43,7 +42,7 @@ internal sealed class JsonShape(ReadOnlyMemory<byte> text, JsonSerializerOptions
 
     private void Walk(ref Utf8JsonReader reader, JsonTypeInfo type, bool mayBeNull)
     {
-        if (_problems.Count >= MostProblems) reader.Skip();
+        if (_problems.Count >= StudyFile.MostProblems) reader.Skip();
         else if (reader.TokenType == JsonTokenType.Null && mayBeNull) return;
         else if (type.PolymorphismOptions is not null) WalkKind(ref reader, type);
         else if (type.Kind == JsonTypeInfoKind.Object) WalkObject(ref reader, type, kindName: null);
@@ -187,7 +186,7 @@ internal sealed class JsonShape(ReadOnlyMemory<byte> text, JsonSerializerOptions
 
     private void Add(long offset, string message)
     {
-        if (_problems.Count >= MostProblems) return;
+        if (_problems.Count >= StudyFile.MostProblems) return;
         var (line, column) = JsonPlace.At(text.Span, offset);
         _problems.Add(new FileProblem(line, column, string.Concat(_path), message));
     }

@@ -12,6 +12,9 @@ public static class StudyFile
     public const int Version = 1;
     public const int LimitMegabytes = 64;
 
+    /// <summary>Problems that are named one by one.</summary>
+    public const int MostProblems = 100;
+
     private const int LimitBytes = LimitMegabytes * 1024 * 1024;
     private static readonly string TooLarge =
         $"The file is larger than {LimitMegabytes} MB, the most a study file may have. Is it another kind of file?";
@@ -67,7 +70,7 @@ public static class StudyFile
     {
         try
         {
-            _ = CultureInfo.GetCultureInfo(study.Site.Culture);
+            _ = CultureInfo.GetCultureInfo(study.Site.Culture, predefinedOnly: true); // any well-formed name would pass else, and read 1,5 as English
             return [];
         }
         catch (CultureNotFoundException)
@@ -76,10 +79,16 @@ public static class StudyFile
         }
     }
 
-    /// <summary>Gives the engine's problems the line, column and path of the file.</summary>
-    private static IReadOnlyList<FileProblem> Placed(IReadOnlyList<StudyProblem> problems, ReadOnlyMemory<byte> body)
+    /// <summary>Gives the engine's problems the line, column and path of the file; past the limit only their number, as finding a place takes time.</summary>
+    private static IReadOnlyList<FileProblem> Placed(IReadOnlyList<StudyProblem> all, ReadOnlyMemory<byte> body)
     {
-        if (problems.Count == 0) return [];
+        if (all.Count > MostProblems)
+            return [.. Placed([.. all.Take(MostProblems)], body), FileProblem.Of($"There are {all.Count - MostProblems} more problems. Mend these first.")];
+        return all.Count == 0 ? [] : Located(all, body);
+    }
+
+    private static List<FileProblem> Located(IReadOnlyList<StudyProblem> problems, ReadOnlyMemory<byte> body)
+    {
         var paths = problems.Select(problem => StudyPath.InFile(problem.Path)).ToList();
         var offsets = JsonPlace.OffsetsOf(body.Span, paths);
         return problems.Select((problem, i) =>

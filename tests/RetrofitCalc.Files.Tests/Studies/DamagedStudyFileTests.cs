@@ -51,6 +51,24 @@ public class A_damaged_study_file
     }
 
     [Fact]
+    public void with_thousands_of_mistakes_names_a_hundred_and_counts_the_rest()
+    {
+        var study = SmallStudy.Make();
+        var unknown = study with { Options = [], ChosenOption = null, Lines = [.. Enumerable.Range(0, 20_000).Select(i => study.Lines[0] with { Id = $"line-{i}", Area = "nowhere" })] };
+        var read = StudyFile.Read(StudyFile.Write(unknown));
+        Assert.NotNull(read.Value);
+        Assert.Equal("$.study.lines[99].area", read.Problems[99].Path);
+        Assert.Equal("There are 19900 more problems. Mend these first.", Assert.Single(read.Problems.Skip(100)).Message);
+    }
+
+    [Fact]
+    public void of_a_culture_nobody_has_is_not_read_with_english_numbers()
+    {
+        var read = Read(SmallStudy.Text().Replace("\"culture\": \"en-US\"", "\"culture\": \"dee-DEE\""));
+        Assert.Contains("\"dee-DEE\" is not a culture", Assert.Single(read.Problems).Message);
+    }
+
+    [Fact]
     public void reports_all_its_mistakes_together()
     {
         var read = Read(SmallStudy.Text().Replace("\"count\": 10", "\"count\": true").Replace("\"count\": 4", "\"count\": 4.5"));
