@@ -23,6 +23,26 @@ public sealed class Starting_on_a_PostgreSQL_server(PostgresServer server)
     }
 
     [Fact]
+    public async Task works_for_several_instances_on_a_server_without_the_database()
+    {
+        var db = new PostgresDatabase(server);
+        var instances = Enumerable.Range(0, 4).Select(_ => db.NewInstance()).ToList();
+        var problems = await Task.WhenAll(instances.Select(i => Task.Run(() => i.GetRequiredService<DatabaseStart>().PrepareAsync())));
+        Assert.All(problems, Assert.Null);
+        foreach (var instance in instances) await instance.DisposeAsync();
+        await db.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task says_when_the_setting_is_not_understood()
+    {
+        await using var instance = TestDatabase.Build(
+            new Dictionary<string, string?> { ["ConnectionStrings:Postgres"] = "postgresql://retrofit@localhost/retrofit" }, SystemClock.Instance);
+        var problem = await instance.GetRequiredService<DatabaseStart>().PrepareAsync();
+        Assert.Contains("ConnectionStrings:Postgres is not understood", problem!.What);
+    }
+
+    [Fact]
     public async Task says_when_the_server_does_not_answer_and_works_once_it_does()
     {
         var db = new PostgresDatabase(server);

@@ -43,6 +43,15 @@ public sealed class Starting_on_a_SQLite_file : IAsyncLifetime
     }
 
     [Fact]
+    public async Task goes_on_after_a_start_that_was_killed_before_it_made_its_first_table()
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(_db.FilePath)!);
+        Scalar("CREATE TABLE __EFMigrationsLock (Id INTEGER NOT NULL PRIMARY KEY, Timestamp TEXT NOT NULL)");
+        await using var instance = _db.NewInstance();
+        Assert.Null(await instance.GetRequiredService<DatabaseStart>().PrepareAsync().WaitAsync(TimeSpan.FromSeconds(20)));
+    }
+
+    [Fact]
     public async Task refuses_a_damaged_file_and_leaves_it_as_it_is()
     {
         Directory.CreateDirectory(Path.GetDirectoryName(_db.FilePath)!);

@@ -7,6 +7,10 @@ internal static class PostgresProblems
 {
     private const string Untouched = "Nothing in the database was changed.";
 
+    public static DatabaseProblem NotUnderstood(string detail) => new(
+        $"The setting ConnectionStrings:Postgres is not understood: {detail}", "No database was opened.",
+        "Write it as Host=…;Database=…;Username=…;Password=…, then start again.");
+
     public static DatabaseProblem From(NpgsqlException error) => error is PostgresException answer
         ? FromAnswer(answer)
         : new("The database server does not answer.", "Everything saved before is still on the server; the last change may not be.",

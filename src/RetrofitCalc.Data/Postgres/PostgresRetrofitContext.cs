@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Design;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Storage;
+using Npgsql;
 
 namespace RetrofitCalc.Data.Postgres;
 
@@ -13,14 +14,38 @@ public sealed class PostgresRetrofitContext(DbContextOptions<PostgresRetrofitCon
     /// <summary>Holds an advisory lock of the session: the server frees it when the connection ends, however it ends.</summary>
     public override async Task<IAsyncDisposable> ClaimAsync(CancellationToken stop)
     {
-        var creator = this.GetService<IRelationalDatabaseCreator>();
-        if (!await creator.ExistsAsync(stop)) await creator.CreateAsync(stop);
+        await CreateIfMissingAsync(stop);
         await Database.OpenConnectionAsync(stop);
         await Database.ExecuteSqlAsync($"SELECT pg_advisory_lock({StartLock})", stop);
         return new AdvisoryLock(this);
     }
 
-    public override Task<DatabaseProblem?> InspectAsync(CancellationToken stop) => Task.FromResult<DatabaseProblem?>(null);
+    public override Task<DatabaseProblem?> InspectAsync(CancellationToken stop)
+    {
+        try
+        {
+            _ = Database.GetDbConnection();
+            return Task.FromResult<DatabaseProblem?>(null);
+        }
+        catch (ArgumentException unreadable)
+        {
+            return Task.FromResult<DatabaseProblem?>(PostgresProblems.NotUnderstood(unreadable.Message));
+        }
+    }
+
+    private async Task CreateIfMissingAsync(CancellationToken stop)
+    {
+        var creator = this.GetService<IRelationalDatabaseCreator>();
+        if (await creator.ExistsAsync(stop)) return;
+        try
+        {
+            await creator.CreateAsync(stop);
+        }
+        catch (PostgresException other) when (other.SqlState is PostgresErrorCodes.DuplicateDatabase or PostgresErrorCodes.UniqueViolation)
+        {
+            // Another start made it in the meantime.
+        }
+    }
 
     private sealed class AdvisoryLock(PostgresRetrofitContext context) : IAsyncDisposable
     {

@@ -34,7 +34,8 @@ public sealed class SqliteRetrofitContext(DbContextOptions<SqliteRetrofitContext
         try
         {
             if (await ScalarAsync("PRAGMA quick_check(1)", stop) is not "ok") return SqliteProblems.Damaged(FilePath);
-            var foreign = await CountAsync("SELECT count(*) FROM sqlite_master WHERE type='table'", stop) > 0
+            // The lock table comes first: a start that was killed right then, or still runs, has made nothing else yet.
+            var foreign = await CountAsync("SELECT count(*) FROM sqlite_master WHERE type='table' AND name<>'__EFMigrationsLock'", stop) > 0
                 && await CountAsync("SELECT count(*) FROM sqlite_master WHERE name='__EFMigrationsHistory'", stop) == 0;
             return foreign ? SqliteProblems.NotOurs(FilePath) : null;
         }
