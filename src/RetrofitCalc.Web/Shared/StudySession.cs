@@ -79,7 +79,7 @@ public sealed class StudySession(StudyStore store, CatalogueStore catalogue, Saf
 
     public Task RedoAsync() => _history.Redo() is { } state ? ShowAndSaveAsync(state) : Task.CompletedTask;
 
-    public Task RetrySaveAsync() => SaveAsync();
+    public Task RetrySaveAsync() => ResolveAndSaveAsync(_edits);
 
     /// <summary>After a conflict: drop what is here and show what the other person saved.</summary>
     public void TakeTheirs()
@@ -115,10 +115,23 @@ public sealed class StudySession(StudyStore store, CatalogueStore catalogue, Saf
         Saved = new SaveState.Saving();
         var edit = ++_edits;
         Changed?.Invoke();
-        var resolved = await catalogue.ResolveAsync(state.Study);
-        if (edit != _edits) return;
-        State = state with { Study = resolved };
-        await EvaluateAsync();
+        await ResolveAndSaveAsync(edit);
+    }
+
+    private async Task ResolveAndSaveAsync(int edit)
+    {
+        var state = State;
+        try
+        {
+            var resolved = await catalogue.ResolveAsync(state.Study);
+            if (edit != _edits) return;
+            State = state with { Study = resolved };
+        }
+        catch (Exception failure) when (DatabaseStart.Explain(failure) is not null)
+        {
+            // The save below meets the same trouble and tells of it; what was typed stays on the page.
+        }
+        if (edit == _edits) await EvaluateAsync();
         if (edit == _edits) await SaveAsync();
     }
 

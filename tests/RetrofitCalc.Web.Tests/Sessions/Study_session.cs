@@ -47,6 +47,25 @@ public sealed class Study_session(LocalData data) : IClassFixture<LocalData>
     }
 
     [Fact]
+    public async Task keeps_an_edit_while_the_database_is_away_says_so_and_saves_it_once_it_is_back()
+    {
+        await using var own = new LocalData();
+        await own.InitializeAsync();
+        var id = (await own.Studies.AddAsync(EmptyStudy.Named("Glasshouse"))).Id;
+        var session = own.Session();
+        Assert.True(await session.OpenAsync(id));
+        await session.ReadyAsync;
+        own.TakeAway();
+        await session.EditAsync("name", Rename("North house"));
+        Assert.IsType<SaveState.Failed>(session.Saved);
+        Assert.Equal("North house", session.Study.Name);
+        own.PutBack();
+        await session.RetrySaveAsync();
+        Assert.IsType<SaveState.Saved>(session.Saved);
+        Assert.Equal("North house", (await own.Studies.FindAsync(id))!.Study.Name);
+    }
+
+    [Fact]
     public async Task builds_two_quick_edits_on_each_other()
     {
         var id = await NewStudyAsync();
