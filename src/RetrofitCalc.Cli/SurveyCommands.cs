@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Files;
 using RetrofitCalc.Files.Studies;
 using RetrofitCalc.Files.Surveys;
 
@@ -34,13 +35,17 @@ internal static class SurveyCommands
         return command;
     }
 
+    private static readonly string NoHeading =
+        $"None of the headings in the first row is known. Known are: {string.Join(", ", SurveyHeadings.Fields.Select(SurveyHeadings.Of))}. Columns are parted by comma, semicolon, tab or bar.";
+
     private static int Import(Study study, string path, string? sheet, string output)
     {
         var context = Context(study);
         using var stream = File.OpenRead(path);
         var table = SurveyFile.Read(stream, context.Culture, sheet);
         var preview = table.Value is { } rows ? SurveyImport.Preview(rows, ColumnMatch.Guess(rows.Headers), study, context) : null;
-        var problems = table.Problems.Concat(preview?.Problems ?? []).ToList();
+        if (preview is { Match.Columns.Count: 0 }) table = Parsed.Bad<SurveyTable>(NoHeading);
+        var problems = table.Value is null ? table.Problems : [.. preview?.Problems ?? []];
         foreach (var problem in problems) Console.Error.WriteLine($"{path}: {problem}");
         if (problems.Count > 0 || preview is null) return ExitCode.ProblemsInInput;
         OutputFile.Write(output, StudyFile.Write(preview.AcceptGoodRows(study)));

@@ -17,7 +17,7 @@ public static partial class AnnualDayText
         if (MonthAndDay(typed, culture) is var (month, day) && month is >= 1 and <= 12 && day >= 1 && day <= LongestMonth(month))
             return Parsed.Good<AnnualDate?>(new AnnualDate(month, day));
         var example = Write(new(3, 15), culture);
-        return Parsed.Bad<AnnualDate?>($"\"{(typed.Length > 40 ? typed[..40] + " …" : typed)}\" is not a day of the year. Type it like {example} or 03-15.");
+        return Parsed.Bad<AnnualDate?>($"{CellText.Quote(typed)} is not a day of the year. Type it like {example} or 03-15.");
     }
 
     /// <summary>"Mar 15" where the culture puts the month first, else "15 Mar".</summary>

@@ -17,7 +17,7 @@ public static partial class ClockText
         var match = Clock().Match(typed);
         return match.Success && Time(match) is { } time
             ? Parsed.Good<LocalTime?>(time)
-            : Parsed.Bad<LocalTime?>($"\"{(typed.Length > 40 ? typed[..40] + " …" : typed)}\" is not a time of day. Type it like 6:00, 18:30 or 6:30 pm.");
+            : Parsed.Bad<LocalTime?>($"{CellText.Quote(typed)} is not a time of day. Type it like 6:00, 18:30 or 6:30 pm.");
     }
 
     public static string Write(LocalTime time) => time.ToString(time.Second == 0 ? "HH:mm" : "HH:mm:ss", CultureInfo.InvariantCulture);

@@ -18,11 +18,10 @@ public static partial class DateText
         if (typed.Length == 0) return Parsed.Good<LocalDate?>(null);
         var own = OwnPattern(culture);
         var found = new[] { LocalDatePattern.Iso, own }.Select(p => p.Parse(typed)).FirstOrDefault(r => r.Success);
-        var short40 = typed.Length > 40 ? typed[..40] + " …" : typed;
-        if (found is null) return Parsed.Bad<LocalDate?>($"\"{short40}\" is not a date. Type it like 2027-03-15 or {own.Format(new(2027, 3, 15))}.");
+        if (found is null) return Parsed.Bad<LocalDate?>($"{CellText.Quote(typed)} is not a date. Type it like 2027-03-15 or {own.Format(new(2027, 3, 15))}.");
         return found.Value >= Earliest && found.Value <= Latest
             ? Parsed.Good<LocalDate?>(found.Value)
-            : Parsed.Bad<LocalDate?>($"\"{short40}\" is not a likely date; the year must be 1900 to 2199.");
+            : Parsed.Bad<LocalDate?>($"{CellText.Quote(typed)} is not a likely date; the year must be 1900 to 2199.");
     }
 
     public static string Write(LocalDate date) => LocalDatePattern.Iso.Format(date);

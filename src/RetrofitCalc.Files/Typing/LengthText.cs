@@ -37,7 +37,7 @@ public static partial class LengthText
         if (lengths.FirstOrDefault(l => !l.Ok) is { } wrong) return new Parsed<Length?>(null, wrong.Problems);
         if (lengths.Count == 2 && !IsFeetAndInches(parts)) return Bad(typed);
         var metres = lengths.Sum(l => l.Value);
-        return metres >= 0 ? Parsed.Good<Length?>(Length.FromMetres(metres)) : Parsed.Bad<Length?>($"\"{typed}\" is negative; a height is zero or more.");
+        return metres >= 0 ? Parsed.Good<Length?>(Length.FromMetres(metres)) : Parsed.Bad<Length?>($"{CellText.Quote(typed)} is negative; a height is zero or more.");
     }
 
     /// <summary>The length in one unit, with its word; it reads back as the same length to a tenth of a millimetre.</summary>
@@ -55,7 +55,7 @@ public static partial class LengthText
     {
         var word = part.Groups["unit"].Value;
         var unit = word.Length == 0 ? own : UnitOf(word);
-        if (unit is null) return Parsed.Bad<double>($"\"{part.Value.Trim()}\" has no unit this program knows. Use ft, in, m, cm or mm.");
+        if (unit is null) return Parsed.Bad<double>($"{CellText.Quote(part.Value.Trim())} has no unit this program knows. Use ft, in, m, cm or mm.");
         var number = NumberText.Parse(part.Groups["number"].Value, culture);
         return number.Value is { } value
             ? Parsed.Good(value * Units.First(u => u.Unit == unit).Metres)
@@ -66,7 +66,7 @@ public static partial class LengthText
         UnitOf(parts[0].Groups["unit"].Value) == LengthUnit.Feet && UnitOf(parts[1].Groups["unit"].Value) == LengthUnit.Inches;
 
     private static Parsed<Length?> Bad(string typed) =>
-        Parsed.Bad<Length?>($"\"{(typed.Length > 40 ? typed[..40] + " …" : typed)}\" is not a length. Type it like 14 ft, 1 ft 2 in, 0.35 m or 35 cm.");
+        Parsed.Bad<Length?>($"{CellText.Quote(typed)} is not a length. Type it like 14 ft, 1 ft 2 in, 0.35 m or 35 cm.");
 
     [GeneratedRegex("(?<number>[-+−]?[0-9.,]+(?:['’ \u00A0\u202F][0-9]{3})*[0-9.,]*)\\s*(?<unit>[A-Za-z]+|''|['\"′″’”]?)\\s*")]
     private static partial Regex Part();

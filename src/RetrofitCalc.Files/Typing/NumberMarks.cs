@@ -46,16 +46,14 @@ internal sealed partial class NumberMarks
 
     private string Refusal(string typed)
     {
-        if (!LooksNumeric().IsMatch(typed)) return $"\"{Short(typed)}\" is not a number. Type digits, such as {_examples}.";
+        if (!LooksNumeric().IsMatch(typed)) return $"{CellText.Quote(typed)} is not a number. Type digits, such as {_examples}.";
         var foreign = _decimal == "," ? "." : ",";
         return typed.Contains(foreign) && !typed.Contains(_decimal)
-            ? $"\"{Short(typed)}\" could mean two things. Type {_examples}{GroupExample()}."
-            : $"\"{Short(typed)}\" is not a number as written here. Type {_examples}{GroupExample()}.";
+            ? $"{CellText.Quote(typed)} could mean two things. Type {_examples}{GroupExample()}."
+            : $"{CellText.Quote(typed)} is not a number as written here. Type {_examples}{GroupExample()}.";
     }
 
     private string GroupExample() => _group.Length == 0 ? "" : $", 1500 or 1{_group}500 for fifteen hundred";
-
-    private static string Short(string typed) => typed.Length <= 40 ? typed : typed[..40] + " …";
 
     [GeneratedRegex("^[-+−]?[0-9.,'’ \u00A0\u202F\u2009]+$")]
     private static partial Regex LooksNumeric();

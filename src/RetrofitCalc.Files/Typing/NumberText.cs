@@ -18,7 +18,7 @@ public static class NumberText
         var plain = NumberMarks.Of(culture).Plain(typed);
         if (plain.Value is null) return Parsed.Bad<double?>([.. plain.Problems]);
         var number = double.Parse(plain.Value, NumberStyles.Float, CultureInfo.InvariantCulture);
-        return double.IsFinite(number) ? Parsed.Good<double?>(number) : Parsed.Bad<double?>($"\"{typed}\" is too large a number.");
+        return double.IsFinite(number) ? Parsed.Good<double?>(number) : Parsed.Bad<double?>($"{CellText.Quote(typed)} is too large a number.");
     }
 
     /// <summary>The whole number, zero or more; null for a blank text.</summary>
@@ -29,9 +29,9 @@ public static class NumberText
         {
             { Ok: false } => new Parsed<int?>(null, number.Problems),
             { Value: null } => Parsed.Good<int?>(null),
-            { Value: < 0 } => Parsed.Bad<int?>($"\"{text!.Trim()}\" is negative; a count is zero or more."),
-            { Value: { } value } when value != Math.Floor(value) => Parsed.Bad<int?>($"\"{text!.Trim()}\" is not a whole number."),
-            { Value: > int.MaxValue } => Parsed.Bad<int?>($"\"{text!.Trim()}\" is too large a count."),
+            { Value: < 0 } => Parsed.Bad<int?>($"{CellText.Quote(text!.Trim())} is negative; a count is zero or more."),
+            { Value: { } value } when value != Math.Floor(value) => Parsed.Bad<int?>($"{CellText.Quote(text!.Trim())} is not a whole number."),
+            { Value: > int.MaxValue } => Parsed.Bad<int?>($"{CellText.Quote(text!.Trim())} is too large a count."),
             { Value: { } value } => Parsed.Good<int?>((int)value),
         };
     }

@@ -130,6 +130,16 @@ public sealed class The_command_line : IDisposable
     }
 
     [Fact]
+    public void says_once_that_no_heading_of_a_survey_is_known()
+    {
+        var grown = Path.Combine(_folder, "grown.json");
+        var run = BuiltProgram.Run("import", SmallFile, Save("colons.csv", "Area:Count\nPacking hall:4\nPacking hall:5\n"), "--out", grown);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("None of the headings in the first row is known. Known are: Area, Line, Set-up", Assert.Single(run.Errors.Split('\n', StringSplitOptions.RemoveEmptyEntries)));
+        Assert.False(File.Exists(grown));
+    }
+
+    [Fact]
     public void says_in_its_help_what_its_exit_codes_mean()
     {
         var run = BuiltProgram.Run("--help");

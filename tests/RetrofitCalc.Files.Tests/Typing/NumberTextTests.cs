@@ -79,6 +79,10 @@ public class A_typed_number
     }
 
     [Fact]
+    public void that_is_far_too_large_is_not_repeated_digit_by_digit() =>
+        Assert.True(NumberText.ParseCount(new string('9', 300), System.Globalization.CultureInfo.InvariantCulture).Problems[0].Message.Length < 100);
+
+    [Fact]
     public void of_any_letters_in_any_culture_never_throws() =>
         Gen.Select(Gen.String[Gen.Char["0123456789.,'’ \u00A0\u202F-+eE٣½²"], 0, 12], Gen.Int[0, Cultures.Length - 1])
             .Sample((text, at) => NumberText.Parse(text, Cultures[at]) is var read && (read.Ok || read.Value is null), iter: 2000);

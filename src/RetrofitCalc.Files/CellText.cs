@@ -1,4 +1,4 @@
-namespace RetrofitCalc.Files.Surveys;
+namespace RetrofitCalc.Files;
 
 /// <summary>What typed text looks like inside a message.</summary>
 internal static class CellText
