@@ -1,4 +1,5 @@
 using RetrofitCalc.Engine.Cases;
+using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Checks;
 using RetrofitCalc.Engine.Economics;
 using RetrofitCalc.Engine.Results;
@@ -14,10 +15,19 @@ public static class StudyEvaluation
     /// <param name="study">The study.</param>
     public static IReadOnlyList<StudyProblem> Check(Study study) => StudyCheck.Run(study);
 
+    /// <summary>What is impossible about the values of one catalogue entry; paths begin with its property.</summary>
+    /// <param name="entry">The entry.</param>
+    public static IReadOnlyList<StudyProblem> Check(CatalogueEntry entry)
+    {
+        var problems = new Problems();
+        CatalogueCheck.Values(entry, "", problems);
+        return problems.Found;
+    }
+
     /// <summary>Evaluates a study.</summary>
     /// <param name="study">A study without problems.</param>
     /// <param name="rules">Safety rules.</param>
-    /// <exception cref="InvalidStudyException"><see cref="Check"/> finds problems.</exception>
+    /// <exception cref="InvalidStudyException"><see cref="Check(Study)"/> finds problems.</exception>
     public static StudyResult Run(Study study, SafetyRuleBook rules)
     {
         if (Check(study) is { Count: > 0 } problems)

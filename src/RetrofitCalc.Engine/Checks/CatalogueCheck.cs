@@ -19,15 +19,31 @@ internal static class CatalogueCheck
             if (setUp.Ballasts.Count == 0)
                 problems.Add($"{path}.Ballasts", $"Set-up \"{setUp.Name}\" has no ballast position; say at least how many lamps it has.");
             foreach (var (number, position) in setUp.Ballasts.Index())
-                CheckPosition(setUp, position, ballasts, $"{path}.Ballasts[{number}]", problems);
-            CheckPowers(setUp, path, problems);
+                if (position.Ballast is { } id && !ballasts.Contains(id))
+                    problems.Add($"{path}.Ballasts[{number}].Ballast", $"Set-up \"{setUp.Name}\" has ballast \"{id}\", which is not in the catalogue.");
         }
-        foreach (var (index, ballast) in catalogue.Ballasts.Index())
-            CheckBallast(ballast, $"Catalogue.Ballasts[{index}]", problems);
-        foreach (var (index, lamp) in catalogue.Lamps.Index())
-            CheckLamp(lamp, $"Catalogue.Lamps[{index}]", problems);
-        CheckReplacements("Tubes", catalogue.Tubes, problems);
-        CheckReplacements("Luminaires", catalogue.Luminaires, problems);
+        Values("SetUps", catalogue.SetUps, problems);
+        Values("Ballasts", catalogue.Ballasts, problems);
+        Values("Lamps", catalogue.Lamps, problems);
+        Values("Tubes", catalogue.Tubes, problems);
+        Values("Luminaires", catalogue.Luminaires, problems);
+    }
+
+    /// <summary>What is wrong with the values of one entry, whatever else the catalogue holds.</summary>
+    public static void Values(CatalogueEntry entry, string path, Problems problems)
+    {
+        switch (entry)
+        {
+            case SetUp setUp: CheckSetUp(setUp, path, problems); break;
+            case Ballast ballast: CheckBallast(ballast, path, problems); break;
+            case Lamp lamp: CheckLamp(lamp, path, problems); break;
+            case Replacement product: CheckReplacement(product, path, problems); break;
+        }
+    }
+
+    private static void Values(string kind, IReadOnlyList<CatalogueEntry> entries, Problems problems)
+    {
+        foreach (var (index, entry) in entries.Index()) Values(entry, $"Catalogue.{kind}[{index}]", problems);
     }
 
     private static void CheckBallast(Ballast ballast, string path, Problems problems)
@@ -57,15 +73,10 @@ internal static class CatalogueCheck
         problems.Unique("Catalogue.Luminaires", "Luminaire", catalogue.Luminaires.Select(entry => entry.Id));
     }
 
-    private static void CheckPosition(SetUp setUp, BallastPosition position, HashSet<string> ballasts, string path, Problems problems)
+    private static void CheckSetUp(SetUp setUp, string path, Problems problems)
     {
-        problems.InRange($"{path}.LampsDriven", $"Lamps on a ballast of \"{setUp.Name}\"", position.LampsDriven, 1, 100);
-        if (position.Ballast is { } id && !ballasts.Contains(id))
-            problems.Add($"{path}.Ballast", $"Set-up \"{setUp.Name}\" has ballast \"{id}\", which is not in the catalogue.");
-    }
-
-    private static void CheckPowers(SetUp setUp, string path, Problems problems)
-    {
+        foreach (var (number, position) in setUp.Ballasts.Index())
+            problems.InRange($"{path}.Ballasts[{number}].LampsDriven", $"Lamps on a ballast of \"{setUp.Name}\"", position.LampsDriven, 1, 100);
         problems.Positive($"{path}.TestedPower", $"Tested power of \"{setUp.Name}\" (watts)", setUp.TestedPower?.Watts);
         problems.Positive($"{path}.NameplatePower", $"Nameplate power of \"{setUp.Name}\" (watts)", setUp.NameplatePower?.Watts);
         foreach (var (number, step) in setUp.Steps.Index())
@@ -77,15 +88,12 @@ internal static class CatalogueCheck
         }
     }
 
-    private static void CheckReplacements(string kind, IReadOnlyList<Replacement> products, Problems problems)
+    private static void CheckReplacement(Replacement product, string path, Problems problems)
     {
-        foreach (var (index, product) in products.Index())
-        {
-            problems.Positive($"Catalogue.{kind}[{index}].LinePower", $"Line power of \"{product.Name}\" (watts)", product.LinePower.Watts);
-            problems.Life($"Catalogue.{kind}[{index}].RatedLife", $"Rated life of \"{product.Name}\"", product.RatedLife);
-            problems.NotNegative($"Catalogue.{kind}[{index}].Price", $"Price of \"{product.Name}\"", product.Price?.Units);
-            if (product.Voltage is { } range && range.Lowest > range.Highest)
-                problems.Add($"Catalogue.{kind}[{index}].Voltage", $"\"{product.Name}\" takes {Problems.Text(range.Lowest)} to {Problems.Text(range.Highest)} V; the first must be the lower.");
-        }
+        problems.Positive($"{path}.LinePower", $"Line power of \"{product.Name}\" (watts)", product.LinePower.Watts);
+        problems.Life($"{path}.RatedLife", $"Rated life of \"{product.Name}\"", product.RatedLife);
+        problems.NotNegative($"{path}.Price", $"Price of \"{product.Name}\"", product.Price?.Units);
+        if (product.Voltage is { } range && range.Lowest > range.Highest)
+            problems.Add($"{path}.Voltage", $"\"{product.Name}\" takes {Problems.Text(range.Lowest)} to {Problems.Text(range.Highest)} V; the first must be the lower.");
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using RetrofitCalc.Engine;
 using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Files.Studies;
 using RetrofitCalc.Files.Surveys;
@@ -34,9 +35,14 @@ internal static partial class CatalogueRowReader
     {
         var bytes = JsonSerializer.SerializeToUtf8Bytes(entry, RetrofitJson.Options);
         var misshapen = JsonShape.Check<T>(bytes, RetrofitJson.Options);
-        if (misshapen.Count == 0) return Parsed.Good(JsonSerializer.Deserialize<T>(bytes, RetrofitJson.Options)!);
-        return new Parsed<T>(null, misshapen.Select(p => Placed(p, line, columns)).ToList());
+        if (misshapen.Count > 0) return new Parsed<T>(null, misshapen.Select(p => Placed(p, line, columns)).ToList());
+        var read = JsonSerializer.Deserialize<T>(bytes, RetrofitJson.Options)!;
+        var impossible = StudyEvaluation.Check(read).Select(p => Placed(new FileProblem(null, null, JsonPath(p.Path), p.Message), line, columns)).ToList();
+        return impossible.Count == 0 ? Parsed.Good(read) : new Parsed<T>(null, impossible);
     }
+
+    /// <summary>".LinePower" in the engine is "$.linePower" in the file.</summary>
+    private static string JsonPath(string enginePath) => "$." + JsonNamingPolicy.CamelCase.ConvertName(enginePath.TrimStart('.'));
 
     private static FileProblem Placed(FileProblem problem, int line, MatchedColumns columns)
     {

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using CsCheck;
 using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Files.Catalogues;
 using RetrofitCalc.Files.Studies;
 using RetrofitCalc.Files.Tests.Studies;
@@ -42,6 +43,19 @@ public class A_catalogue_file
         return entries;
     }
 
+    [Theory, InlineData("-5"), InlineData("0"), InlineData("1E+300")]
+    public void refuses_a_tube_of_impossible_watts_at_its_cell(string watts)
+    {
+        var tube = Shipped<DirectWireTube>("tubes")[0];
+        var csv = Encoding.UTF8.GetString(CatalogueCsv.Write([tube], English));
+        var rows = csv.Split('\n');
+        var column = rows[0].TrimStart('\uFEFF').Split(',').ToList().FindIndex(h => h.StartsWith("line power", StringComparison.Ordinal));
+        var shipped = "," + tube.LinePower.Watts.ToString(CultureInfo.InvariantCulture) + ",";
+        var read = Read<DirectWireTube>(csv.Replace(shipped, $",{watts},", StringComparison.Ordinal));
+        Assert.Null(read.Value);
+        Assert.Equal((2, column + 1), (read.Problems[0].Line, read.Problems[0].Column));
+    }
+
     [Fact]
     public void gives_back_odd_texts_steps_and_lives_unchanged()
     {
@@ -50,11 +64,27 @@ public class A_catalogue_file
         Assert.True(ComesBack<SetUp>([new SetUp
         {
             Id = "a", Name = "@name", Source = odd, Lamp = "l", Ballasts = ballasts, Note = "'quoted", Retired = true,
-            Steps = [new LitStep("one: of\ntwo", [0, 1], RetrofitCalc.Engine.Quantities.Power.FromWatts(58.5)), new LitStep("none", [])],
+            Steps = [new LitStep("one: of\ntwo", [0, 1], Power.FromWatts(58.5)), new LitStep("none; but one", [1])],
             FieldSources = new Dictionary<string, Provenance> { ["TestedPower"] = odd, ["Lamp"] = Provenance.None },
         }], English));
-        StudyGen.Studies.Sample(s => ComesBack(Cleaned(s.Catalogue.Lamps), English) && ComesBack(Cleaned(s.Catalogue.Tubes), English), iter: 60);
+        StudyGen.Studies.Sample(s => ComesBack([.. Cleaned(s.Catalogue.Lamps).Select(Possible)], English)
+            && ComesBack([.. Cleaned(s.Catalogue.Tubes).Select(Possible)], English), iter: 60);
     }
+
+    /// <summary>Any number within what an entry may hold.</summary>
+    private static Lamp Possible(Lamp lamp) => lamp with
+    {
+        ArcPower = lamp.ArcPower is { } arc ? Power.FromWatts(Math.Clamp(arc.Watts, 0.1, 1e6)) : null,
+        Price = lamp.Price is { } price ? Money.FromUnits(Math.Clamp(price.Units, 0, 1e6)) : null,
+        Lives = [.. lamp.Lives.Select(life => life with { Life = OperatingTime.FromHours(Math.Clamp(life.Life.Hours, 100, 1e6)) })],
+    };
+
+    private static DirectWireTube Possible(DirectWireTube tube) => tube with
+    {
+        LinePower = Power.FromWatts(Math.Clamp(tube.LinePower.Watts, 0.1, 1e6)),
+        Price = tube.Price is { } price ? Money.FromUnits(Math.Clamp(price.Units, 0, 1e6)) : null,
+        RatedLife = tube.RatedLife is { } life ? OperatingTime.FromHours(Math.Clamp(life.Hours, 100, 1e6)) : null,
+    };
 
     /// <summary>A file needs at least one row, ids that differ and names that are not blank.</summary>
     private static IReadOnlyList<T> Cleaned<T>(IReadOnlyList<T> entries) where T : CatalogueEntry => entries.Count == 0
