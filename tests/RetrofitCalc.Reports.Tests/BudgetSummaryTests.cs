@@ -42,6 +42,33 @@ public class Figures_of_a_budget_summary
     }
 
     [Fact]
+    public void a_request_above_an_open_stop_waits_for_it_in_its_title()
+    {
+        Assert.NotEmpty(Summary.OpenStops);
+        Assert.EndsWith(Summary.OpenStops.Count == 1 ? ", once one stop is answered" : $", once {Summary.OpenStops.Count} stops are answered", Summary.Title);
+    }
+
+    [Fact]
+    public void the_payback_names_what_the_bill_alone_would_give()
+    {
+        // First cost over the bill's saving: the figure a reader finds who divides the two on the same sheet.
+        var option = Samples.Quillmere.Chosen!;
+        var divided = option.FirstCost.Total.Units / option.AnnualBillSaving.Units;
+        Assert.Contains($"by the bill alone {divided.ToString("0.0", CultureInfo.InvariantCulture)}", Summary.Figures[2].Note);
+    }
+
+    [Fact]
+    public void luminaires_without_hours_are_told_on_the_first_sheet()
+    {
+        var study = Samples.Quillmere.Study;
+        var dark = study with { Areas = [.. study.Areas.Select(a => a.Weekly is null ? a : a with { Weekly = new() })] };
+        var result = Engine.StudyEvaluation.Run(dark, Samples.Request.Rules);
+        var unlit = result.Now.Lines.Where(l => l.Hours.Hours == 0).Sum(l => l.Luminaires);
+        Assert.NotEqual(0, unlit);
+        Assert.Contains(BudgetSummary.From(result, Samples.Request).Risks, risk => risk.StartsWith($"{unlit} luminaires stand where no lit hours", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void a_payback_lost_again_is_never_printed_bare()
     {
         var lost = Samples.Quillmere.Options.First(option => option.SimplePayback.LostAgain);

@@ -12,7 +12,7 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
     private const double SmallestDrawing = 74;
     private const double TallestDrawing = 150;
     private const int MostOptions = 4;
-    private const int MostDoubts = 4;
+    private const int MostDoubts = 5;
     private const int LongestOption = 32;
 
     private double Half => (s.Width - Gutter) / 2;
@@ -142,7 +142,7 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
         }
         var left = s.Y;
         s.Y = top;
-        HeadIn("What could go wrong", SecondColumn);
+        HeadIn("Doubts, and what settles them", SecondColumn);
         foreach (var doubt in Doubts()) s.Y += s.In(SecondColumn, s.Y, Half, "• " + doubt, s.Type.Text, Typography.Ink) + 1.5;
         s.Y = Math.Max(left, s.Y);
     }

@@ -1,4 +1,6 @@
 using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Reports;
@@ -29,11 +31,15 @@ internal static class Doubts
 
     private static IEnumerable<string> OfSurvey(SummaryContext context)
     {
+        var dark = context.Result.Now.Lines.Where(line => line.Hours == OperatingTime.Zero).Sum(line => line.Luminaires);
+        if (dark > 0) yield return $"{context.Text.Count(dark)} luminaires stand where no lit hours are given: they count with no energy and no saving.";
         var unmeasured = context.Result.Now.Lines.Count(line => line.PerLuminaire.Evidence != EvidenceKind.Measured);
         if (unmeasured > 0)
             yield return $"Watts of {unmeasured} of {context.Result.Now.Lines.Count} lines are not measured here (±{QuantityTextSpace}{context.Text.Percent(context.Study.Assumptions.WattsUncertainty)}).";
         var uncounted = context.Study.Lines.Count - context.Result.Now.Lines.Count;
-        if (uncounted > 0) yield return $"{uncounted} survey lines are not counted yet.";
+        if (uncounted > 0) yield return $"{uncounted} survey lines are not counted yet: their set-up or count is not known.";
+        var warnings = context.Result.Notices.Count(notice => notice is { Severity: NoticeSeverity.Warn, Open: true });
+        if (warnings > 0) yield return $"{warnings} safety warnings are to be answered before ordering; they stand in annex C.";
     }
 
     private const char QuantityTextSpace = '\u00A0';

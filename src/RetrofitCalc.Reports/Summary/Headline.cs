@@ -17,8 +17,16 @@ internal static class Headline
         var what = What(changed, context);
         return option.Result.SimplePayback.Years is null
             ? $"{text.Money(option.FirstCost)} to {what} never pays back in {context.Years} years"
-            : $"Approve {text.Money(option.FirstCost)} to {what}";
+            : $"Approve {text.Money(option.FirstCost)} to {what}{Condition(context)}";
     }
+
+    /// <summary>A request never stands above an open stop without naming it.</summary>
+    private static string Condition(SummaryContext context) => SafetyAnnex.OpenStops(context).Count switch
+    {
+        0 => "",
+        1 => ", once one stop is answered",
+        var many => $", once {many} stops are answered",
+    };
 
     public static string Lead(SummaryContext context)
     {
@@ -51,9 +59,16 @@ internal static class Headline
         [
             new("First cost after incentive", text.Money(option.FirstCost), text.Range(ranges.FirstCost)),
             new("Bill saved, first year", text.Money(option.BillSaving), $"{text.Range(ranges.AnnualBillSaving)}; {share}"),
-            new("Payback", BigPayback(option.Result, context), text.Range(ranges.Payback, context.Years) + (option.Result.SimplePayback.LostAgain ? "; then lost again" : "")),
+            new("Payback, upkeep counted", BigPayback(option.Result, context), PaybackNote(option.Result, context)),
             new($"Net present value, {context.Years} yr", text.Money(option.Result.NetPresentValue), text.Range(ranges.NetPresentValue)),
         ];
+    }
+
+    /// <summary>The range, and what the bill alone would give: a reader who divides first cost by the saving finds that one.</summary>
+    private static string PaybackNote(OptionResult option, SummaryContext context)
+    {
+        var lost = option.SimplePayback.LostAgain ? "; then lost again" : "";
+        return $"{context.Text.Range(option.Ranges.Payback, context.Years)}{lost}; by the bill alone {context.Text.Payback(option.PlainPayback, context.Years)}";
     }
 
     private static string BigPayback(OptionResult option, SummaryContext context) =>

@@ -186,7 +186,8 @@ public sealed class StudySession(StudyStore store, CatalogueStore catalogue, Saf
         }
     }
 
-    private static IReadOnlyList<CellDraft> ReadDrafts(string json) =>
+    /// <summary>Texts that wait to be mended, as the database keeps them.</summary>
+    public static IReadOnlyList<CellDraft> ReadDrafts(string json) =>
         json is "" or StudyStore.NoDrafts ? [] : JsonSerializer.Deserialize<List<CellDraft>>(json, RetrofitJson.Options) ?? [];
 
     private static string WriteDrafts(IReadOnlyList<CellDraft> drafts) => JsonSerializer.Serialize(drafts, RetrofitJson.Options);

@@ -1,5 +1,6 @@
 using RetrofitCalc.Data;
 using RetrofitCalc.Files.Surveys;
+using RetrofitCalc.Web.Shared;
 
 namespace RetrofitCalc.Web.Features.Survey;
 
@@ -8,7 +9,7 @@ public static class SurveyDownload
 {
     public static void MapSurveyDownload(this IEndpointRouteBuilder app) =>
         app.MapGet("/studies/{id:guid}/survey.csv", async (Guid id, StudyStore store, CancellationToken stop) =>
-            await store.FindAsync(id, stop) is { Study: var study }
-                ? TypedResults.File(SurveyCsv.Write(study.Lines, SurveyContexts.Of(study, study.Catalogue)), "text/csv", "survey.csv")
+            await store.FindAsync(id, stop) is { Study: var study } stored
+                ? TypedResults.File(SurveyCsv.Write(study.Lines, SurveyContexts.Of(study, study.Catalogue), StudySession.ReadDrafts(stored.DraftsJson)), "text/csv", "survey.csv")
                 : (IResult)TypedResults.NotFound());
 }

@@ -35,7 +35,7 @@ public class Findings_as_sentences
 
     [Fact]
     public void the_lead_gives_saving_first_cost_and_open_stops() =>
-        Assert.Equal("It takes $400 off the bill in the first year and costs $1,200 to do. One safety stop is open.",
+        Assert.Equal("It takes $400 off the bill in the first year and costs $1,200 to do. By the bill alone, without the lamps and ballasts no longer bought, it takes 3.0 years. One safety stop is open.",
             HeadlineFinding.Lead(SampleResult.Small, Text));
 
     // 850 now, 890 after.

@@ -20,7 +20,7 @@ public static class HeadlineFinding
         var bill = after <= now
             ? $"It takes {text.Money(now - after)} off the bill in the first year"
             : $"It adds {text.Money(after - now)} to the bill in the first year";
-        return $"{bill} and costs {text.Money(PrintedSums.Of(option.FirstCost))} to do. {LostAgain(option)}{Stops(result)}";
+        return $"{bill} and costs {text.Money(PrintedSums.Of(option.FirstCost))} to do. {BillAlone(option, text)}{LostAgain(option)}{Stops(result)}";
     }
 
     private static string Of(OptionResult option, QuantityText text)
@@ -40,6 +40,12 @@ public static class HeadlineFinding
         { Low: { } low, High: null } => $"; the likely range runs from {text.Number(low, 1)} to never in {years}",
         _ => "",
     };
+
+    /// <summary>Replacements avoided pay back too: who divides first cost by the bill's saving must find that figure named.</summary>
+    private static string BillAlone(OptionResult option, QuantityText text) =>
+        option.PlainPayback.Years is { } plain && option.SimplePayback.Years is { } likely && plain - likely >= 0.1
+            ? $"By the bill alone, without the lamps and ballasts no longer bought, it takes {text.Number(plain, 1)} years. "
+            : "";
 
     private static string LostAgain(OptionResult option) =>
         option.SimplePayback.LostAgain ? "A later replacement takes the gain below zero once more. " : "";
