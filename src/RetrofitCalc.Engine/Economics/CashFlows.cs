@@ -6,7 +6,7 @@ namespace RetrofitCalc.Engine.Economics;
 
 /// <summary>Net flows of an option against keeping.</summary>
 /// <remarks>
-/// Nominal; end of each year. Prices of the start hold through year 1 and rise from then on: in year y the saving is
+/// E-14. Nominal; end of each year. Prices of the start hold through year 1 and rise from then on: in year y the saving is
 /// S · (1+e)^(y−1). A replacement falls in the year of its day, at the price of that year.
 /// </remarks>
 internal static class CashFlows

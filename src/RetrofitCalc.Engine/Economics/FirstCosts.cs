@@ -7,7 +7,7 @@ namespace RetrofitCalc.Engine.Economics;
 
 /// <summary>What an option costs to do, before and after its incentive.</summary>
 /// <remarks>
-/// Parts, labour and the incentive per luminaire count the luminaires fitted; recycling counts the lamps and ballasts taken
+/// E-13. Parts, labour and the incentive per luminaire count the luminaires fitted; recycling counts the lamps and ballasts taken
 /// out. Lines kept as they are cost nothing, and the fixed sum is spent only when something is changed.
 /// </remarks>
 public static class FirstCosts

@@ -3,7 +3,7 @@ using RetrofitCalc.Engine.Results;
 
 namespace RetrofitCalc.Engine.Economics;
 
-/// <summary>Years until money spent has come back: 10 CFR 436.23, ASTM E1121.</summary>
+/// <summary>Years until money spent has come back: 10 CFR 436.23, ASTM E1121 (E-15).</summary>
 public static class PaybackTime
 {
     /// <summary>Years until the running sum reaches zero, spread evenly over the year in which it does.</summary>

@@ -3,7 +3,7 @@ using RetrofitCalc.Engine.Quantities;
 
 namespace RetrofitCalc.Engine.Economics;
 
-/// <summary>Worth today of a row of yearly or dated amounts. Receipts positive, payments negative.</summary>
+/// <summary>Worth today of a row of yearly or dated amounts (E-16). Receipts positive, payments negative.</summary>
 public static class PresentValue
 {
     /// <summary>Net present value; the first amount is due now, the others at the end of each year.</summary>

@@ -3,7 +3,7 @@ using RetrofitCalc.Engine.Quantities;
 
 namespace RetrofitCalc.Engine.Economics;
 
-/// <summary>Rates at which a row of amounts is worth nothing: ASTM E1057.</summary>
+/// <summary>Rates at which a row of amounts is worth nothing: ASTM E1057 (E-17).</summary>
 public static class RateOfReturn
 {
     /// <summary>−100 %, as near as rounding can tell.</summary>

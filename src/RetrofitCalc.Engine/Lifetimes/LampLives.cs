@@ -12,7 +12,7 @@ public static class LampLives
     /// <param name="hoursPerStart">Hours lit at each start. [h]; zero is read as the shortest cycle of the sheet.</param>
     /// <remarks>
     /// Between two test cycles the life is interpolated evenly over the logarithm of the hours per start, and it is held
-    /// level beyond the shortest and longest cycle: common practice, no source. Where the start method is not known, or the
+    /// level beyond the shortest and longest cycle: common practice, no source (E-10). Where the start method is not known, or the
     /// sheet does not give it, rows that name no method are taken, else the shortest life of any method.
     /// </remarks>
     public static OperatingTime? At(IReadOnlyList<LampLife> lives, StartMethod? start, double hoursPerStart)

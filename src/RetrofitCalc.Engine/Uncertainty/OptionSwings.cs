@@ -7,7 +7,7 @@ namespace RetrofitCalc.Engine.Uncertainty;
 
 /// <summary>How sure an option is: each uncertain input moved alone to its low and its high end through the whole model.</summary>
 /// <remarks>
-/// Single differences are combined as the root of the sum of their squares, ups and downs apart: inputs are taken as
+/// E-18. Single differences are combined as the root of the sum of their squares, ups and downs apart: inputs are taken as
 /// independent. Payback is combined on the share of first cost recovered a year, so that "never" has its place.
 /// Inputs that change nothing are left out.
 /// </remarks>
