@@ -22,6 +22,7 @@ builder.Services.AddHealthChecks();
 var app = builder.Build();
 if (!await StartUp.PrepareDatabaseAsync(app)) return 1;
 
+app.UseExceptionHandler("/error", createScopeForErrors: true);
 app.UseStatusCodePagesWithReExecute("/not-found");
 app.UseAntiforgery();
 app.MapStaticAssets();

@@ -21,6 +21,7 @@ public sealed class Every_page(RunningApp app)
     [InlineData("/", "home")]
     [InlineData("/catalogue", "catalogue-alone")]
     [InlineData("/not-found", "not-found")]
+    [InlineData("/error", "error")]
     public async Task outside_a_study_is_accessible_and_fits(string path, string name) => await LookAsync(path, name);
 
     private async Task LookAsync(string path, string name)
