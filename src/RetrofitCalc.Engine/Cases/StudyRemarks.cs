@@ -11,7 +11,7 @@ public static class StudyRemarks
     /// <summary>The remarks of a study.</summary>
     /// <param name="context">The study's context.</param>
     public static IReadOnlyList<string> Of(StudyContext context) =>
-        [.. OfBaseline(context), .. OfWatts(context), .. OfTariff(context.Study), .. OfPlant(context.Study.Site.Plant), .. OfSchedules(context), .. OfMoney(context.Study)];
+        [.. OfBaseline(context), .. OfWatts(context), .. OfTariff(context.Study), .. OfPlant(context.Study.Site.Plant), .. OfSchedules(context), .. OfMoney(context.Study), .. GapRemarks.Of(context)];
 
     private static IEnumerable<string> OfBaseline(StudyContext context)
     {
