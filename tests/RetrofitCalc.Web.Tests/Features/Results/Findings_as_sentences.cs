@@ -29,6 +29,15 @@ public class Findings_as_sentences
     public void the_headline_without_an_option_is_the_bill() =>
         Assert.Equal("The lights cost $850 a year to run", HeadlineFinding.Sentence(SampleResult.WithoutOptions, Text));
 
+    // Every measure refused: nothing is spent and nothing comes back, which is no payback of zero years.
+    [Fact]
+    public void the_headline_of_an_option_that_does_nothing_promises_nothing()
+    {
+        var idle = new CashFlowYear(0, Money.Zero, Money.Zero, Money.Zero, Money.Zero, Money.Zero);
+        var result = SampleResult.With(o => o with { CashFlow = [idle, idle with { Year = 1 }], SimplePayback = new Payback(0) });
+        Assert.Contains("changes no figure", HeadlineFinding.Sentence(result, Text));
+    }
+
     [Fact]
     public void the_headline_without_lines_says_so() =>
         Assert.Equal("No luminaire is counted yet", HeadlineFinding.Sentence(SampleResult.WithNow(n => n with { Lines = [] }), Text));

@@ -1,3 +1,4 @@
+using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Reports;
 
@@ -29,6 +30,7 @@ public static class HeadlineFinding
         return option.SimplePayback.Years switch
         {
             null => $"“{name}” never pays back in {years} years",
+            0 when option.CashFlow.All(year => year.Net == Money.Zero) => $"“{name}” changes no figure: nothing on it is done",
             0 => $"“{name}” costs nothing more to do and pays from the first day",
             { } likely => $"With “{name}” the money is back in {text.Number(likely, 1)} years{Range(option, text, years)}",
         };
