@@ -7,20 +7,24 @@ namespace RetrofitCalc.Engine.Billing;
 /// <summary>Bills by a tariff, line by line, each line rounded to cents, half a cent away from zero.</summary>
 public static class BillCalculation
 {
-    /// <summary>The bills of a steady year: a ratchet that looks back past January finds the same year's later months.</summary>
+    /// <summary>The bills of a year. In a steady year a ratchet that looks back past the first month finds the same year's later months.</summary>
     /// <param name="tariff">The tariff.</param>
-    /// <param name="months">Consecutive months, one year.</param>
-    /// <param name="priceFactor">Factor on every price. [unitless, above 0]</param>
-    public static IReadOnlyList<MonthlyBill> Year(Tariff tariff, IReadOnlyList<MeteredMonth> months, double priceFactor = 1) =>
-        [.. months.Select((month, index) => new MonthlyBill(month.Month, [
+    /// <param name="months">Twelve consecutive billing months.</param>
+    /// <param name="terms">Price factor, power factor and the year before.</param>
+    public static IReadOnlyList<MonthlyBill> Year(Tariff tariff, IReadOnlyList<MeteredMonth> months, BillTerms terms)
+    {
+        var priceFactor = terms.PriceFactor;
+        var before = terms.Before ?? months;
+        return [.. months.Select((month, index) => new MonthlyBill(month.Month, [
             .. tariff.Fixed.Select((charge, i) => Line(BillLineKind.Fixed, charge.Name, 1, "month", charge.Amount.Units * priceFactor) with { Charge = i }),
             .. tariff.Energy.SelectMany((charge, i) => month.Energy[i] is { } energy
                 ? EnergyLines(charge, energy, priceFactor).Select(line => line with { Charge = i })
                 : []),
             .. tariff.Demand.SelectMany((charge, i) => month.Peaks[i] is { } peak
-                ? [DemandLine(charge, BilledDemand(charge, peak, EarlierPeaks(months, index, i, charge)), priceFactor) with { Charge = i }]
+                ? [DemandLine(charge, BilledDemand(charge, peak, EarlierPeaks(months, before, index, i, charge)), priceFactor) with { Charge = i }]
                 : Array.Empty<BillLine>()),
-        ]))];
+        ]) { First = month.First, Last = month.Last })];
+    }
 
     /// <summary>Demand billed: the month's peak, or a share of the highest earlier measured peak if that is more (E-08).</summary>
     /// <param name="charge">The charge.</param>
@@ -65,9 +69,11 @@ public static class BillCalculation
     private static BillLine Line(BillLineKind kind, string name, double quantity, string unit, double unitPrice) =>
         new(kind, name, quantity, unit, unitPrice, ToCents(quantity * unitPrice));
 
-    private static IEnumerable<Power> EarlierPeaks(IReadOnlyList<MeteredMonth> months, int index, int charge, DemandCharge demand) =>
+    private static IEnumerable<Power> EarlierPeaks(
+        IReadOnlyList<MeteredMonth> months, IReadOnlyList<MeteredMonth> before, int index, int charge, DemandCharge demand) =>
         from back in Enumerable.Range(1, Math.Min(demand.Ratchet?.Months ?? 0, months.Count - 1))
-        let peak = months[(index - back + months.Count) % months.Count].Peaks[charge]
+        let earlier = index - back
+        let peak = (earlier >= 0 ? months[earlier] : before[earlier + months.Count]).Peaks[charge]
         where peak is not null
         select peak.Value;
 }

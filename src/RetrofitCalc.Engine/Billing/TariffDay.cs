@@ -11,7 +11,7 @@ public static class TariffDay
     /// <param name="tariff">The tariff.</param>
     /// <param name="day">The day.</param>
     public static bool IsWeekend(Tariff tariff, LocalDate day) =>
-        day.DayOfWeek is IsoDayOfWeek.Saturday or IsoDayOfWeek.Sunday || tariff.Holidays.Any(h => h.InYear(day.Year) == day);
+        day.DayOfWeek is IsoDayOfWeek.Saturday or IsoDayOfWeek.Sunday || tariff.Holidays.Any(h => h.IsOn(day));
 
     /// <summary>Whether a charge is in force on a day.</summary>
     /// <param name="when">When the charge applies.</param>

@@ -91,8 +91,10 @@ public sealed class CasePlan
     }
 
     private (IReadOnlyList<MonthlyBill> Whole, IReadOnlyList<MonthlyBill> BaseOnly) Bills(CaseLoad load, double[] cells, Perturbation perturbation) =>
-        (BillCalculation.Year(_context.Study.Tariff, load.Metered(cells), perturbation.ElectricityPrice),
-            BillCalculation.Year(_context.Study.Tariff, load.MeteredBase(), perturbation.ElectricityPrice));
+        (BillCalculation.Year(_context.Study.Tariff, load.Metered(cells), Terms(perturbation)),
+            BillCalculation.Year(_context.Study.Tariff, load.MeteredBase(), Terms(perturbation)));
+
+    private BillTerms Terms(Perturbation perturbation) => new(perturbation.ElectricityPrice, _context.Study.Site.PowerFactor);
 
     private static Money YearOf(IReadOnlyList<MonthlyBill> bills) => bills.Aggregate(Money.Zero, (sum, month) => sum + month.Total);
 

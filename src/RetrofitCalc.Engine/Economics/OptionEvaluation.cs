@@ -27,6 +27,7 @@ public static class OptionEvaluation
             NetPresentValue = likely.NetPresentValue,
             InternalRates = RateOfReturn.All(likely.Net),
             AnnualBillSaving = likely.AnnualSaving,
+            Bill = model.Bill(),
             Ranges = OptionSwings.Of(model, likely, assumptions),
             Refused = model.Refused,
         };

@@ -1,3 +1,4 @@
+using RetrofitCalc.Engine.Billing;
 using RetrofitCalc.Engine.Cases;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
@@ -30,6 +31,16 @@ internal sealed class OptionModel
 
     /// <summary>The lighting after the change, likely case.</summary>
     public LightingCase After { get; }
+
+    /// <summary>What it saves on the bill, line by line, likely case.</summary>
+    public BillSaving Bill()
+    {
+        var now = _now.Likely();
+        return BillSavings.Of(now.Bills, After.Bills, After.Bills, MeterEnergy(now), MeterEnergy(now) - MeterEnergy(After));
+    }
+
+    private static Energy MeterEnergy(LightingCase lighting) => Energy.FromKilowattHours(
+        lighting.Bills.SelectMany(bill => bill.Lines).Where(line => line.Kind == BillLineKind.Energy).Sum(line => line.Quantity));
 
     private Assumptions Assumptions => _now.Context.Study.Assumptions;
 

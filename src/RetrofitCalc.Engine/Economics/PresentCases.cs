@@ -12,6 +12,7 @@ public sealed class PresentCases
     private static readonly Dictionary<string, Measure> Kept = [];
 
     private readonly CasePlan _plan;
+    private readonly Lazy<LightingCase> _likely;
     private readonly Dictionary<Perturbation, CaseTotals> _totals = [];
 
     /// <summary>Resolves the present lighting.</summary>
@@ -20,6 +21,7 @@ public sealed class PresentCases
     {
         Context = context;
         _plan = new(context, CaseEvaluation.Now, Kept, null);
+        _likely = new(() => _plan.Evaluate(Perturbation.None));
         Fitted = _plan.Fitted.ToDictionary(line => line.Line.Id);
     }
 
@@ -30,7 +32,7 @@ public sealed class PresentCases
     public IReadOnlyDictionary<string, FittedLine> Fitted { get; }
 
     /// <summary>The present lighting in full, likely case.</summary>
-    public LightingCase Likely() => _plan.Evaluate(Perturbation.None);
+    public LightingCase Likely() => _likely.Value;
 
     /// <summary>The present lighting's sums under some inputs.</summary>
     /// <param name="perturbation">Factors on uncertain inputs.</param>

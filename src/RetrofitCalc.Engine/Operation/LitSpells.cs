@@ -44,7 +44,7 @@ public static class LitSpells
 
     private static void AddWeekly(List<LitSpell> spells, WeeklySchedule weekly, LocalDate day, SiteYear year)
     {
-        if (weekly.Holidays.Any(holiday => holiday.InYear(day.Year) == day))
+        if (weekly.Holidays.Any(holiday => holiday.IsOn(day)))
             return;
         foreach (var hours in weekly.Hours.Where(hours => hours.Days.Contains(day.DayOfWeek)))
             spells.Add(new(year.At(day + hours.On), year.At(OffTime(day, hours.On, hours.Off)), Weekly));

@@ -1,7 +1,7 @@
 namespace RetrofitCalc.Engine.Quantities;
 
 /// <summary>Price of electrical energy.</summary>
-/// <remarks>Stored per kilowatt-hour. Zero or more.</remarks>
+/// <remarks>Stored per kilowatt-hour. Negative for a credit.</remarks>
 public readonly record struct EnergyPrice : IComparable<EnergyPrice>
 {
     private readonly double _perKilowattHour;
@@ -13,8 +13,8 @@ public readonly record struct EnergyPrice : IComparable<EnergyPrice>
 
     /// <summary>Makes the quantity from currency units a kilowatt-hour.</summary>
     /// <param name="value">The number of currency units a kilowatt-hour. [currency/kWh]</param>
-    /// <exception cref="ArgumentOutOfRangeException">Not a finite number, or negative.</exception>
-    public static EnergyPrice FromPerKilowattHour(double value) => new(Require.NotNegative(value));
+    /// <exception cref="ArgumentOutOfRangeException">Not a finite number.</exception>
+    public static EnergyPrice FromPerKilowattHour(double value) => new(Require.Finite(value));
 
     /// <summary>The quantity in currency units a kilowatt-hour. [currency/kWh]</summary>
     public double PerKilowattHour => _perKilowattHour;

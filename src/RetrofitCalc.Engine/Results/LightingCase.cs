@@ -24,6 +24,9 @@ public sealed record LightingCase
     /// <summary>Twelve bills of the whole meter: base load, lighting and the plant that follows.</summary>
     public required IReadOnlyList<MonthlyBill> Bills { get; init; }
 
+    /// <summary>Highest windows behind the demand charges, month by month.</summary>
+    public IReadOnlyList<DemandPeak> Peaks { get; init; } = [];
+
     /// <summary>Lamps, ballasts, tubes falling due within the study period, by date.</summary>
     public required IReadOnlyList<ReplacementEvent> Replacements { get; init; }
 }

@@ -36,6 +36,9 @@ public sealed record OptionResult
     /// <summary>Bill saved in the first year, at prices of the start.</summary>
     public required Money AnnualBillSaving { get; init; }
 
+    /// <summary>What it saves on the bill, line by line.</summary>
+    public required BillSaving Bill { get; init; }
+
     /// <summary>How sure it is.</summary>
     public required OptionRanges Ranges { get; init; }
 

@@ -11,6 +11,9 @@ public sealed record StudyResult
     /// <summary>The present lighting, kept as it is.</summary>
     public required LightingCase Now { get; init; }
 
+    /// <summary>How the survey stands to the meter; null without meter data.</summary>
+    public MeterComparison? Meter { get; init; }
+
     /// <summary>Each option against <see cref="Now"/>, in the study's order.</summary>
     public required IReadOnlyList<OptionResult> Options { get; init; }
 

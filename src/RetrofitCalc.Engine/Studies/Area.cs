@@ -23,6 +23,9 @@ public sealed record Area
     /// <summary>Share of the lights' heat released in the conditioned space. [unitless, 0–1]</summary>
     public double HeatInSpace { get; init; } = 1;
 
+    /// <summary>Cooling and heating of this area; null for the site's.</summary>
+    public PlantInteraction? Plant { get; init; }
+
     /// <summary>Expected case temperature of ballasts here. [°C]; null for the rated one.</summary>
     public double? BallastCaseTemperature { get; init; }
 }
@@ -87,7 +90,7 @@ public sealed record WeeklySchedule
     public IReadOnlyList<WeeklyHours> Hours { get; init; } = [];
 
     /// <summary>Dates without light, whatever the weekday.</summary>
-    public IReadOnlyList<AnnualDate> Holidays { get; init; } = [];
+    public IReadOnlyList<Holiday> Holidays { get; init; } = [];
 }
 
 /// <summary>A lit spell on some days of the week.</summary>

@@ -23,6 +23,12 @@ public sealed record Study
     /// <summary>What electricity costs.</summary>
     public required Tariff Tariff { get; init; }
 
+    /// <summary>A year of the site's interval meter; null without one: then the site's stated base load stands for everything else.</summary>
+    public MeterYear? Meter { get; init; }
+
+    /// <summary>A year of outdoor air for the plant by the hour; null without one.</summary>
+    public WeatherYear? Weather { get; init; }
+
     /// <summary>Ways to change the lighting, compared with keeping it.</summary>
     public IReadOnlyList<RetrofitOption> Options { get; init; } = [];
 

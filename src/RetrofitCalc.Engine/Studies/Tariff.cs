@@ -4,7 +4,7 @@ using RetrofitCalc.Engine.Quantities;
 
 namespace RetrofitCalc.Engine.Studies;
 
-/// <summary>What electricity costs. A flat price is the smallest: one energy charge that applies always.</summary>
+/// <summary>What electricity costs. A flat price is the smallest: one energy charge that applies always. Late-payment surcharges are not modelled.</summary>
 public sealed record Tariff
 {
     /// <summary>Name of the tariff.</summary>
@@ -16,17 +16,47 @@ public sealed record Tariff
     /// <summary>Where it comes from.</summary>
     public Provenance Source { get; init; } = Provenance.None;
 
+    /// <summary>First day it is in force; null when not said.</summary>
+    public LocalDate? ValidFrom { get; init; }
+
+    /// <summary>Last day it is in force, included; null when not said.</summary>
+    public LocalDate? ValidTo { get; init; }
+
     /// <summary>Charges that do not depend on use.</summary>
     public IReadOnlyList<FixedCharge> Fixed { get; init; } = [];
 
     /// <summary>Energy charges; at every instant exactly one must apply.</summary>
     public IReadOnlyList<EnergyCharge> Energy { get; init; } = [];
 
+    /// <summary>Adjustments by kilowatt-hour on top of the energy charges, such as fuel; any number may apply together.</summary>
+    public IReadOnlyList<EnergyAdjustment> Adjustments { get; init; } = [];
+
     /// <summary>Demand charges; any number may apply together.</summary>
     public IReadOnlyList<DemandCharge> Demand { get; init; } = [];
 
+    /// <summary>What a poor power factor costs; null when nothing.</summary>
+    public PowerFactorClause? PowerFactor { get; init; }
+
+    /// <summary>Credit for using the billed demand many hours; null when there is none.</summary>
+    public LoadFactorCredit? LoadFactorCredit { get; init; }
+
+    /// <summary>Least sum of all lines before taxes in one billing month; null when there is none.</summary>
+    public Money? MinimumBill { get; init; }
+
+    /// <summary>Taxes and other percentages on lines, in order; each sees the lines before taxes.</summary>
+    public IReadOnlyList<BillTax> Taxes { get; init; } = [];
+
     /// <summary>Days billed as weekend days.</summary>
-    public IReadOnlyList<AnnualDate> Holidays { get; init; } = [];
+    public IReadOnlyList<Holiday> Holidays { get; init; } = [];
+
+    /// <summary>When the meter is read; calendar months by default.</summary>
+    public MeterReading Reading { get; init; } = new();
+
+    /// <summary>How a charge that holds for part of the year is billed in a billing month it covers only in part.</summary>
+    public SeasonChange SeasonChange { get; init; }
+
+    /// <summary>Decimals to which each line's amount is rounded, half away from zero. [count, 0–4]</summary>
+    public int AmountDecimals { get; init; } = 2;
 
     /// <summary>The smallest tariff: one price at all hours.</summary>
     /// <param name="price">Price of energy.</param>
@@ -39,79 +69,26 @@ public sealed record Tariff
     };
 }
 
-/// <summary>A charge that does not depend on use.</summary>
-/// <param name="Name">Name on the bill.</param>
-/// <param name="Amount">Amount for each month.</param>
-public sealed record FixedCharge(string Name, Money Amount);
-
-/// <summary>When a charge applies: part of the year, and hours by kind of day.</summary>
-public sealed record TariffHours
+/// <summary>When the meter is read, which makes the billing months.</summary>
+public sealed record MeterReading
 {
-    /// <summary>First day; null together with <see cref="End"/> means all year.</summary>
-    public AnnualDate? Start { get; init; }
+    /// <summary>Day of each month on which a billing month begins. [1–28]; 1 is the calendar month; ignored when dates are given.</summary>
+    public int DayOfMonth { get; init; } = 1;
 
-    /// <summary>Last day, included; it may lie before the start and so cross New Year.</summary>
-    public AnnualDate? End { get; init; }
-
-    /// <summary>Windows in which the charge applies; empty means all hours that no other charge of the same dates claims.</summary>
-    public IReadOnlyList<TariffWindow> Windows { get; init; } = [];
+    /// <summary>
+    /// Thirteen reading dates in order, each the first day of a billing month and the last the day after the year; empty for a fixed day of the month.
+    /// They span 350 to 380 days.
+    /// </summary>
+    public IReadOnlyList<LocalDate> Dates { get; init; } = [];
 }
 
-/// <summary>Kinds of day a tariff tells apart.</summary>
-public enum DayKind
+/// <summary>How a season's demand, fixed and block prices are billed in a billing month that the season covers only in part.</summary>
+public enum SeasonChange
 {
-    /// <summary>Every day.</summary>
-    All,
-    /// <summary>Monday to Friday, holidays left out.</summary>
-    Weekday,
-    /// <summary>Saturday, Sunday and holidays.</summary>
-    Weekend,
+    /// <summary>Each season's charge counts its own days: amounts, demand prices and block sizes by its share of the month's days.</summary>
+    ByDays,
+    /// <summary>The season of the first day holds for the whole billing month.</summary>
+    SeasonOfFirstDay,
+    /// <summary>The season of the last day holds for the whole billing month.</summary>
+    SeasonOfLastDay,
 }
-
-/// <summary>Hours on a kind of day.</summary>
-/// <param name="Days">Kind of day.</param>
-/// <param name="From">Local time it begins.</param>
-/// <param name="To">Local time it ends; midnight means the end of the day. It does not run past midnight.</param>
-public sealed record TariffWindow(DayKind Days, LocalTime From, LocalTime To);
-
-/// <summary>A price of energy in one period of one part of the year.</summary>
-public sealed record EnergyCharge
-{
-    /// <summary>Name on the bill, such as "Summer on-peak".</summary>
-    public required string Name { get; init; }
-
-    /// <summary>When it applies.</summary>
-    public TariffHours When { get; init; } = new();
-
-    /// <summary>Prices by cumulative use within the month; the last has no upper end.</summary>
-    public required IReadOnlyList<EnergyBlock> Blocks { get; init; }
-}
-
-/// <summary>One block of energy prices.</summary>
-/// <param name="UpTo">Upper end of the block within the month, counted from zero; null for the last.</param>
-/// <param name="Price">Price within the block.</param>
-public sealed record EnergyBlock(Energy? UpTo, EnergyPrice Price);
-
-/// <summary>A price for the highest average load in a window of some minutes, billed each month.</summary>
-public sealed record DemandCharge
-{
-    /// <summary>Name on the bill.</summary>
-    public required string Name { get; init; }
-
-    /// <summary>When load counts.</summary>
-    public TariffHours When { get; init; } = new();
-
-    /// <summary>Price of a kilowatt for a month.</summary>
-    public required DemandPrice Price { get; init; }
-
-    /// <summary>Length of the averaging window, aligned to the clock. [min; 15, 30 or 60]</summary>
-    public int WindowMinutes { get; init; } = 15;
-
-    /// <summary>Ratchet; null when there is none.</summary>
-    public Ratchet? Ratchet { get; init; }
-}
-
-/// <summary>Billed demand is at least a share of the highest measured demand of earlier months.</summary>
-/// <param name="Share">Share of the earlier peak. [unitless, 0–1]</param>
-/// <param name="Months">Earlier months looked at. [count, 1–11]</param>
-public sealed record Ratchet(double Share, int Months = 11);

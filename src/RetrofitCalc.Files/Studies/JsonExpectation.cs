@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using NodaTime;
 using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Files.Studies;
 
@@ -26,6 +27,7 @@ internal static class JsonExpectation
         [typeof(LocalDate)] = "a date such as \"2027-03-15\"",
         [typeof(LocalTime)] = "a time of day such as \"06:30:00\"",
         [typeof(AnnualDate)] = "a day of the year such as \"04-15\"",
+        [typeof(Holiday)] = "a holiday such as \"07-04\", \"fourth Thursday of November\" or \"Easter + 1\"",
         [typeof(YearMonth)] = "a month such as \"2027-03\"",
     };
 

@@ -28,10 +28,11 @@ public static class RetrofitJson
             DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
             WriteIndented = true,
             Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { DescribeMeasures, LeaveOutComputed, RequireArguments } },
+            TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { DescribeKinds, LeaveOutComputed, RequireArguments } },
             Converters =
             {
                 new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false),
+                new HolidayConverter(),
                 new QuantityConverter<Power>(Power.FromWatts, p => p.Watts),
                 new QuantityConverter<Energy>(Energy.FromKilowattHours, e => e.KilowattHours),
                 new QuantityConverter<OperatingTime>(OperatingTime.FromHours, t => t.Hours),
@@ -46,21 +47,29 @@ public static class RetrofitJson
         return options.ConfigureForNodaTime(DateTimeZoneProviders.Tzdb);
     }
 
-    private static void DescribeMeasures(JsonTypeInfo type)
+    private static readonly Dictionary<Type, JsonDerivedType[]> Kinds = new()
     {
-        if (type.Type != typeof(Measure)) return;
+        [typeof(Measure)] =
+        [
+            new(typeof(KeepAsIs), "keep"), new(typeof(RenewLikeForLike), "renew"), new(typeof(DirectWire), "directWire"), new(typeof(ReplaceLuminaire), "newLuminaire"),
+        ],
+        [typeof(PowerFactorClause)] =
+        [
+            new(typeof(BilledInKilovoltAmperes), "kilovoltAmperes"), new(typeof(TargetPowerFactor), "target"),
+            new(typeof(AddedPerPoint), "perPoint"), new(typeof(ReactiveAboveShare), "reactive"),
+        ],
+    };
+
+    private static void DescribeKinds(JsonTypeInfo type)
+    {
+        if (!Kinds.TryGetValue(type.Type, out var kinds)) return;
         type.PolymorphismOptions = new JsonPolymorphismOptions
         {
             TypeDiscriminatorPropertyName = "kind",
             UnknownDerivedTypeHandling = JsonUnknownDerivedTypeHandling.FailSerialization,
-            DerivedTypes =
-            {
-                new JsonDerivedType(typeof(KeepAsIs), "keep"),
-                new JsonDerivedType(typeof(RenewLikeForLike), "renew"),
-                new JsonDerivedType(typeof(DirectWire), "directWire"),
-                new JsonDerivedType(typeof(ReplaceLuminaire), "newLuminaire"),
-            },
         };
+        foreach (var kind in kinds)
+            type.PolymorphismOptions.DerivedTypes.Add(kind);
     }
 
     /// <summary>Properties without a setter are computed from the others and would only be able to disagree.</summary>

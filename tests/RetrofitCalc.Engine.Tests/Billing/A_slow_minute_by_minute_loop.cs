@@ -48,7 +48,7 @@ public class A_slow_minute_by_minute_loop
             Areas =
             [
                 SampleStudy.Room with { Seasons = [SampleStudy.Room.Seasons[0] with { Stages = [first with { Days = days }, second] }] },
-                SampleStudy.Hall with { Weekly = new() { Hours = [new([IsoDayOfWeek.Sunday, IsoDayOfWeek.Wednesday], on, off)], Holidays = [new(7, 7)] } },
+                SampleStudy.Hall with { Weekly = new() { Hours = [new([IsoDayOfWeek.Sunday, IsoDayOfWeek.Wednesday], on, off)], Holidays = [new FixedHoliday(new(7, 7))] } },
             ],
             Tariff = tariff with
             {

@@ -44,6 +44,6 @@ public class Bills_by_a_tariff
             Demand = [new() { Name = "Demand", Price = DemandPrice.FromPerKilowatt(1), Ratchet = ratchet }],
         };
         var months = peaks.Select((peak, i) => new MeteredMonth(new YearMonth(2027, i + 1), [Energy.Zero], [Power.FromKilowatts(peak)]));
-        return BillCalculation.Year(tariff, [.. months]).Select(bill => Math.Round(bill.Lines[^1].Quantity, 9));
+        return BillCalculation.Year(tariff, [.. months], BillTerms.Steady).Select(bill => Math.Round(bill.Lines[^1].Quantity, 9));
     }
 }

@@ -71,7 +71,7 @@ internal static class Bill_figures
         IReadOnlyList<EnergyCharge> charges, IReadOnlyList<Energy> energy, IReadOnlyList<FixedCharge>? fixedCharges = null,
         IReadOnlyList<DemandCharge>? demand = null, IReadOnlyList<Power>? peaks = null) => BillCalculation.Year(
             new Tariff { Name = "Published", Fixed = fixedCharges ?? [], Energy = charges, Demand = demand ?? [] },
-            [new MeteredMonth(new YearMonth(2027, 1), [.. energy.Select(e => (Energy?)e)], [.. (peaks ?? []).Select(p => (Power?)p)])]).Single();
+            [new MeteredMonth(new YearMonth(2027, 1), [.. energy.Select(e => (Energy?)e)], [.. (peaks ?? []).Select(p => (Power?)p)])], BillTerms.Steady).Single();
 
     private static EnergyCharge Charge(string name, double rate) => SampleTariff.Charge(name, Always, new EnergyBlock(null, SampleTariff.Price(rate)));
 

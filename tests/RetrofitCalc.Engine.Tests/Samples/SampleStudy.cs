@@ -66,7 +66,7 @@ internal static class SampleStudy
         Weekly = new()
         {
             Hours = [new([IsoDayOfWeek.Monday, IsoDayOfWeek.Tuesday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Friday], new(6, 50), new(17, 5))],
-            Holidays = [new(1, 1), new(12, 25)],
+            Holidays = [new FixedHoliday(new(1, 1)), new FixedHoliday(new(12, 25))],
         },
     };
 

@@ -14,7 +14,7 @@ internal static class SampleTariff
     {
         Name = "Invented time of use",
         Fixed = [new("Customer charge", Money.FromUnits(35.5))],
-        Holidays = [new(7, 4)],
+        Holidays = [new FixedHoliday(new(7, 4))],
         Energy =
         [
             Charge("Summer on-peak", Summer([new(DayKind.Weekday, new(12, 0), new(20, 0))]), new EnergyBlock(null, Price(0.24))),

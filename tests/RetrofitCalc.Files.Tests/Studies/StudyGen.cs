@@ -57,6 +57,11 @@ internal static class StudyGen
     private static readonly Gen<CatalogueExtract> Catalogues = Gen.Select(List(Lamps), List(Ballasts), List(SetUps), List(Tubes),
         (lamps, ballasts, setUps, tubes) => new CatalogueExtract { Lamps = lamps, Ballasts = ballasts, SetUps = setUps, Tubes = tubes });
 
+    private static readonly Gen<Holiday> Holidays = Gen.OneOf<Holiday>(
+        Gen.Select(Day, Enum<WeekendMove>(), (day, moves) => (Holiday)new FixedHoliday(day, moves)),
+        Gen.Select(Gen.Int[0, 4].Select(n => n == 0 ? -1 : n), Enum<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None), Gen.Int[1, 12], Gen.Int[-7, 7], (n, d, m, after) => (Holiday)new WeekdayHoliday(n, d, m, after)),
+        Gen.Int[-60, 60].Select(days => (Holiday)new EasterHoliday(days)), Date.Select(date => (Holiday)new SingleHoliday(date)));
+
     private static readonly Gen<Stage> Stages = Gen.Select(Text, Maybe(Gen.Int[1, 300]), Time, Time, Days, MaybeRef(Text), Share, Enum<ClockRule>(),
         (name, days, on, off, week, step, dim, rule) => new Stage
         {
@@ -65,7 +70,7 @@ internal static class StudyGen
 
     private static readonly Gen<Area> Areas = Gen.Select(Id, Text, Gen.Bool,
         List(Gen.Select(Text, Day, Day, List(Stages), (n, s, e, g) => new Season { Name = n, Start = s, End = e, Stages = g })),
-        MaybeRef(Gen.Select(List(Gen.Select(Days, Time, Time, (d, on, off) => new WeeklyHours(d, on, off))), List(Day),
+        MaybeRef(Gen.Select(List(Gen.Select(Days, Time, Time, (d, on, off) => new WeeklyHours(d, on, off))), List(Holidays),
             (hours, off) => new WeeklySchedule { Hours = hours, Holidays = off })), Share,
         (id, name, crop, seasons, weekly, heat) => new Area { Id = id, Name = name, GrowsCrop = crop, Seasons = seasons, Weekly = weekly, HeatInSpace = heat });
 
@@ -96,7 +101,7 @@ internal static class StudyGen
         List(Gen.Select(Text, Hours, List(Gen.Select(Maybe(Number), Number, (u, p) => new EnergyBlock(u is { } e ? Energy.FromKilowattHours(e) : null, EnergyPrice.FromPerKilowattHour(p)))),
             (n, h, b) => new EnergyCharge { Name = n, When = h, Blocks = b })),
         List(Gen.Select(Text, Hours, Number, MaybeRef(Gen.Select(Share, Gen.Int[1, 11], (s, m) => new Ratchet(s, m))),
-            (n, h, p, r) => new DemandCharge { Name = n, When = h, Price = DemandPrice.FromPerKilowatt(p), Ratchet = r })), List(Day),
+            (n, h, p, r) => new DemandCharge { Name = n, When = h, Price = DemandPrice.FromPerKilowatt(p), Ratchet = r })), List(Holidays),
         (name, source, energy, demand, holidays) => new Tariff { Name = name, Source = source, Energy = energy, Demand = demand, Holidays = holidays, Fixed = [new FixedCharge(name, Money.FromUnits(3))] });
 
     private static readonly Gen<SafetyRecord> Safety = Gen.Select(MaybeRef(Id), Text, Date, (line, text, date) => new SafetyRecord

@@ -28,6 +28,16 @@ public static class PageSteps
         return new Uri(page.Url).AbsolutePath.Split('/')[2];
     }
 
+    /// <summary>Chooses a file as soon as the field answers to one: a file set earlier than its script listens would go unnoticed.</summary>
+    public static async Task ChooseFileAsync(this IPage page, string label, FilePayload file)
+    {
+        var field = page.GetByLabel(label);
+        await field.WaitForAsync();
+        var handle = await field.ElementHandleAsync();
+        await page.WaitForFunctionAsync("field => field._blazorInputFileNextFileId !== undefined", handle);
+        await field.SetInputFilesAsync(file);
+    }
+
     /// <summary>No accessibility violation on the page as it stands; each is named with its place.</summary>
     public static async Task AccessibleAsync(this IPage page)
     {
