@@ -28,6 +28,8 @@ internal static class JsonExpectation
         [typeof(LocalTime)] = "a time of day such as \"06:30:00\"",
         [typeof(AnnualDate)] = "a day of the year such as \"04-15\"",
         [typeof(Holiday)] = "a holiday such as \"07-04\", \"fourth Thursday of November\" or \"Easter + 1\"",
+        [typeof(IReadOnlyList<double>)] = "a list of numbers in [ ]",
+        [typeof(IReadOnlyList<double?>)] = "a list of numbers in [ ], null where one is not known",
         [typeof(YearMonth)] = "a month such as \"2027-03\"",
     };
 

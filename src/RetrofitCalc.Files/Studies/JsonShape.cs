@@ -48,6 +48,8 @@ internal sealed class JsonShape(ReadOnlyMemory<byte> text, JsonSerializerOptions
         else if (type.Kind == JsonTypeInfoKind.Object) WalkObject(ref reader, type, kindName: null);
         else if (type.Kind == JsonTypeInfoKind.Enumerable) WalkList(ref reader, type);
         else if (type.Kind == JsonTypeInfoKind.Dictionary) WalkDictionary(ref reader, type);
+        else if (type.Type == typeof(IReadOnlyList<double>)) WalkNumbers(ref reader, mayBeNull: false);
+        else if (type.Type == typeof(IReadOnlyList<double?>)) WalkNumbers(ref reader, mayBeNull: true);
         else WalkValue(ref reader, type);
     }
 
@@ -121,6 +123,22 @@ internal sealed class JsonShape(ReadOnlyMemory<byte> text, JsonSerializerOptions
         {
             _path.Add($"[{i}]");
             Walk(ref reader, element, mayBeNull: false);
+            _path.RemoveAt(_path.Count - 1);
+        }
+    }
+
+    /// <summary>A year of readings has tens of thousands of values: they are looked at one by one, but not read twice.</summary>
+    private void WalkNumbers(ref Utf8JsonReader reader, bool mayBeNull)
+    {
+        if (!Expect(ref reader, JsonTokenType.StartArray, "a list of numbers in [ ]")) return;
+        for (var i = 0; reader.Read() && reader.TokenType != JsonTokenType.EndArray; i++)
+        {
+            if (reader.TokenType == JsonTokenType.Number && double.IsFinite(reader.GetDouble())) continue;
+            if (reader.TokenType == JsonTokenType.Null && mayBeNull) continue;
+            var start = (int)reader.TokenStartIndex;
+            reader.Skip();
+            _path.Add($"[{i}]");
+            Add(start, $"Must be {(mayBeNull ? "a number, or null where it is not known" : "a number")}; found {Shortened(text.Span[start..(int)reader.BytesConsumed])}.");
             _path.RemoveAt(_path.Count - 1);
         }
     }

@@ -33,6 +33,8 @@ public static class RetrofitJson
             {
                 new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false),
                 new HolidayConverter(),
+                new NumberListConverter<double>(),
+                new NumberListConverter<double?>(),
                 new QuantityConverter<Power>(Power.FromWatts, p => p.Watts),
                 new QuantityConverter<Energy>(Energy.FromKilowattHours, e => e.KilowattHours),
                 new QuantityConverter<OperatingTime>(OperatingTime.FromHours, t => t.Hours),

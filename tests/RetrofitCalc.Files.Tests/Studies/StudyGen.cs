@@ -12,19 +12,19 @@ internal static class StudyGen
     public static readonly Gen<string> Text = Gen.OneOf(
         Gen.Const(""), Gen.Const("=1+1"), Gen.Const("<b>Bank & \"Söhne\"</b>"), Gen.Const("Ränge 1–2 \u2028 🌱"), Gen.String[Gen.Char[' ', '~'], 0, 12]);
 
-    private static readonly Gen<double> Number = Gen.Double[0, 1e6];
-    private static readonly Gen<double> Share = Gen.Double[0, 1];
+    internal static readonly Gen<double> Number = Gen.Double[0, 1e6];
+    internal static readonly Gen<double> Share = Gen.Double[0, 1];
     private static readonly Gen<string> Id = Gen.String[Gen.Char['a', 'z'], 1, 8];
-    private static readonly Gen<LocalDate> Date = Gen.Int[-20000, 40000].Select(d => new LocalDate(2000, 1, 1).PlusDays(d));
-    private static readonly Gen<AnnualDate> Day = Date.Select(d => new AnnualDate(d.Month, d.Day));
-    private static readonly Gen<LocalTime> Time = Gen.Int[0, 86399].Select(s => LocalTime.FromSecondsSinceMidnight(s));
-    private static readonly Gen<Provenance> Source = Gen.Select(Enum<EvidenceKind>(), Text, Gen.Bool, (k, s, m) => new Provenance(k, s, m));
+    internal static readonly Gen<LocalDate> Date = Gen.Int[-20000, 40000].Select(d => new LocalDate(2000, 1, 1).PlusDays(d));
+    internal static readonly Gen<AnnualDate> Day = Date.Select(d => new AnnualDate(d.Month, d.Day));
+    internal static readonly Gen<LocalTime> Time = Gen.Int[0, 86399].Select(s => LocalTime.FromSecondsSinceMidnight(s));
+    internal static readonly Gen<Provenance> Source = Gen.Select(Enum<EvidenceKind>(), Text, Gen.Bool, (k, s, m) => new Provenance(k, s, m));
     private static readonly Gen<IReadOnlyList<IsoDayOfWeek>> Days = List(Gen.Int[1, 7].Select(d => (IsoDayOfWeek)d));
 
-    private static Gen<T> Enum<T>() where T : struct, Enum => Gen.Int[0, System.Enum.GetValues<T>().Length - 1].Select(i => System.Enum.GetValues<T>()[i]);
-    private static Gen<T?> Maybe<T>(Gen<T> gen) where T : struct => Gen.Select(Gen.Bool, gen, (some, value) => some ? value : (T?)null);
-    private static Gen<T?> MaybeRef<T>(Gen<T> gen) where T : class => Gen.Select(Gen.Bool, gen, (some, value) => some ? value : null);
-    private static Gen<IReadOnlyList<T>> List<T>(Gen<T> gen) => gen.Array[0, 3].Select(a => (IReadOnlyList<T>)a);
+    internal static Gen<T> Enum<T>() where T : struct, Enum => Gen.Int[0, System.Enum.GetValues<T>().Length - 1].Select(i => System.Enum.GetValues<T>()[i]);
+    internal static Gen<T?> Maybe<T>(Gen<T> gen) where T : struct => Gen.Select(Gen.Bool, gen, (some, value) => some ? value : (T?)null);
+    internal static Gen<T?> MaybeRef<T>(Gen<T> gen) where T : class => Gen.Select(Gen.Bool, gen, (some, value) => some ? value : null);
+    internal static Gen<IReadOnlyList<T>> List<T>(Gen<T> gen) => gen.Array[0, 3].Select(a => (IReadOnlyList<T>)a);
 
     private static readonly Gen<Lamp> Lamps = Gen.Select(Id, Text, Source, Maybe(Number), Maybe(Share),
         List(Gen.Select(Number, Maybe(Enum<StartMethod>()), Number, (h, s, l) => new LampLife(h, s, OperatingTime.FromHours(l)))),
@@ -57,7 +57,7 @@ internal static class StudyGen
     private static readonly Gen<CatalogueExtract> Catalogues = Gen.Select(List(Lamps), List(Ballasts), List(SetUps), List(Tubes),
         (lamps, ballasts, setUps, tubes) => new CatalogueExtract { Lamps = lamps, Ballasts = ballasts, SetUps = setUps, Tubes = tubes });
 
-    private static readonly Gen<Holiday> Holidays = Gen.OneOf<Holiday>(
+    internal static readonly Gen<Holiday> Holidays = Gen.OneOf<Holiday>(
         Gen.Select(Day, Enum<WeekendMove>(), (day, moves) => (Holiday)new FixedHoliday(day, moves)),
         Gen.Select(Gen.Int[0, 4].Select(n => n == 0 ? -1 : n), Enum<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None), Gen.Int[1, 12], Gen.Int[-7, 7], (n, d, m, after) => (Holiday)new WeekdayHoliday(n, d, m, after)),
         Gen.Int[-60, 60].Select(days => (Holiday)new EasterHoliday(days)), Date.Select(date => (Holiday)new SingleHoliday(date)));
@@ -68,11 +68,16 @@ internal static class StudyGen
             Name = name, Days = days, LightsOn = on, LightsOff = off, DaysOfWeek = week, LitStep = step, Dimming = dim, ClockRule = rule,
         });
 
+    private static readonly Gen<PlantInteraction> Plants = Gen.Select(Enum<PlantMethod>(), Share, Maybe(Number), MaybeRef(Text), (method, share, n, text) => new PlantInteraction
+    {
+        Method = method, CooledShare = share, HeatingCop = n, EconomiserLimit = n, InteractionTherms = -share, InteractionBuilding = text, LatentShare = share,
+    });
+
     private static readonly Gen<Area> Areas = Gen.Select(Id, Text, Gen.Bool,
         List(Gen.Select(Text, Day, Day, List(Stages), (n, s, e, g) => new Season { Name = n, Start = s, End = e, Stages = g })),
         MaybeRef(Gen.Select(List(Gen.Select(Days, Time, Time, (d, on, off) => new WeeklyHours(d, on, off))), List(Holidays),
-            (hours, off) => new WeeklySchedule { Hours = hours, Holidays = off })), Share,
-        (id, name, crop, seasons, weekly, heat) => new Area { Id = id, Name = name, GrowsCrop = crop, Seasons = seasons, Weekly = weekly, HeatInSpace = heat });
+            (hours, off) => new WeeklySchedule { Hours = hours, Holidays = off })), Share, MaybeRef(Plants),
+        (id, name, crop, seasons, weekly, heat, plant) => new Area { Id = id, Name = name, GrowsCrop = crop, Seasons = seasons, Weekly = weekly, HeatInSpace = heat, Plant = plant });
 
     public static readonly Gen<SurveyLine> Lines = Gen.Select(Id, Text, MaybeRef(Id), Maybe(Gen.Int[0, 500]), Maybe(Number), Maybe(Date),
         Maybe(Enum<EmergencyRole>()), Maybe(Enum<LocationClass>()),
@@ -94,26 +99,25 @@ internal static class StudyGen
             Id = id, Name = name, Measures = measures, Costs = new OptionCosts { IncentiveCap = n, FixedSum = Money.FromUnits(n ?? 0) },
         });
 
-    private static readonly Gen<TariffHours> Hours = Gen.Select(Maybe(Day), Maybe(Day), List(Gen.Select(Enum<DayKind>(), Time, Time, (k, f, t) => new TariffWindow(k, f, t))),
-        (start, end, windows) => new TariffHours { Start = start, End = end, Windows = windows });
-
-    private static readonly Gen<Tariff> Tariffs = Gen.Select(Text, Source,
-        List(Gen.Select(Text, Hours, List(Gen.Select(Maybe(Number), Number, (u, p) => new EnergyBlock(u is { } e ? Energy.FromKilowattHours(e) : null, EnergyPrice.FromPerKilowattHour(p)))),
-            (n, h, b) => new EnergyCharge { Name = n, When = h, Blocks = b })),
-        List(Gen.Select(Text, Hours, Number, MaybeRef(Gen.Select(Share, Gen.Int[1, 11], (s, m) => new Ratchet(s, m))),
-            (n, h, p, r) => new DemandCharge { Name = n, When = h, Price = DemandPrice.FromPerKilowatt(p), Ratchet = r })), List(Holidays),
-        (name, source, energy, demand, holidays) => new Tariff { Name = name, Source = source, Energy = energy, Demand = demand, Holidays = holidays, Fixed = [new FixedCharge(name, Money.FromUnits(3))] });
-
     private static readonly Gen<SafetyRecord> Safety = Gen.Select(MaybeRef(Id), Text, Date, (line, text, date) => new SafetyRecord
     {
         Facts = [new SafetyFact(line, text, text)], Answers = [new NoticeAnswer(text, line, text, "EL", text, date)], Checklist = [new ChecklistAnswer(text, "EL", text, date)],
     });
 
-    public static readonly Gen<Study> Studies = Gen.Select(Text, Tariffs, List(Areas), List(Lines), List(Options), Catalogues, Safety, Gen.Select(MaybeRef(Id), Share),
+    private static readonly Gen<MeterYear> Meters = Gen.Select(Text, Source, Date, Maybe(Gen.Double[-1e6, 1e6]).Array[0, 300], List(Gen.Select(Gen.Int[0, 40000], Gen.Int[1, 100], Text, (f, c, r) => new FilledGap(f, c, r))),
+        (name, source, first, watts, filled) => new MeterYear { Name = name, Source = source, FirstDay = first, IntervalMinutes = 15, Watts = watts, Filled = filled });
+
+    private static readonly Gen<WeatherYear> Weathers = Gen.Select(Text, Source, Gen.Double[-80, 60].Array[0, 200], Gen.Double[-12, 14],
+        (name, source, dryBulb, offset) => new WeatherYear { Name = name, Source = source, DryBulb = dryBulb, UtcOffset = offset });
+
+    private static readonly Gen<Site> Sites = Gen.Select(Text, Maybe(Share), MaybeRef(Text), Plants, (name, factor, grid, plant) => new Site { Name = name, PowerFactor = factor, GridRegion = grid, Plant = plant });
+
+    public static readonly Gen<Study> Studies = Gen.Select(Text, TariffGen.Tariffs, List(Areas), List(Lines), List(Options), Catalogues, Safety,
+        Gen.Select(MaybeRef(Id), Share, MaybeRef(Meters), MaybeRef(Weathers), Sites),
         (name, tariff, areas, lines, options, catalogue, safety, rest) => new Study
         {
             Name = name, Invented = areas.Count > 0, Tariff = tariff, Areas = areas, Lines = lines, Options = options, Catalogue = catalogue, Safety = safety, ChosenOption = rest.Item1,
-            Site = new Site { Name = name, Plant = new PlantInteraction { CooledShare = rest.Item2, HeatingCop = rest.Item2 } },
+            Meter = rest.Item3, Weather = rest.Item4, Site = rest.Item5,
             Assumptions = new Assumptions { DiscountRate = rest.Item2 },
         });
 }

@@ -25,7 +25,7 @@ public class The_published_schema
     [InlineData("\"count\": 10", "\"count\": \"ten\"")]
     [InlineData("\"count\": 10", "\"count\": 10.5")]
     [InlineData("\"count\": 10", "\"cuont\": 10")]
-    [InlineData("\"price\": 0.2", "\"price\": -0.2")]
+    [InlineData("\"price\": 0.2", "\"price\": \"0.2\"")]
     [InlineData("\"name\": \"Quillmere\",", "")]
     [InlineData("\"length\": 1.2", "\"length\": -1.2")]
     [InlineData("\"startMethod\": \"instant\"", "\"startMethod\": \"Instant\"")]
@@ -60,8 +60,8 @@ public class The_published_schema
         }
     }
 
-    /// <summary>The "kind" of a measure tells its type and is no property of it.</summary>
-    private static bool IsMark(Type type, string name) => name == "kind" && typeof(Measure).IsAssignableFrom(type);
+    /// <summary>The "kind" of a measure or clause tells its type and is no property of it.</summary>
+    private static bool IsMark(Type type, string name) => name == "kind" && RetrofitJson.Options.GetTypeInfo(type.BaseType!).PolymorphismOptions is not null;
 
     [Fact]
     public void requires_exactly_what_the_reader_requires()
