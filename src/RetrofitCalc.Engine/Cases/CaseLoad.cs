@@ -17,7 +17,7 @@ internal sealed class CaseLoad
         _context = context;
         HoursFactors = [.. context.LitAreas.Select(area => area.PossibleFactor(perturbation.Hours))];
         var electricShare = PlantResponse.ElectricShare(context.Study.Site.Plant);
-        PlantWeights = [.. context.LitAreas.Select(area => 1 + area.Area.HeatInSpace * electricShare)];
+        PlantWeights = [.. context.Load.Slots.Select(slot => 1 + context.LitAreas[slot.Area].Area.HeatInSpace * electricShare)];
         SlotKilowatts = slots.Kilowatts(perturbation);
         SlotLossKilowatts = slots.LossKilowatts(perturbation);
         StateKilowatts = [.. context.Load.Timeline.States.Select(Kilowatts)];
@@ -26,7 +26,7 @@ internal sealed class CaseLoad
     /// <summary>Factor on hours, by lit area; kilowatts stay.</summary>
     public double[] HoursFactors { get; }
 
-    /// <summary>Lighting with the plant's electricity over lighting alone, by lit area.</summary>
+    /// <summary>Lighting with the plant's electricity over lighting alone, by slot.</summary>
     public double[] PlantWeights { get; }
 
     /// <summary>Lighting in each slot. [kW]</summary>
@@ -57,7 +57,7 @@ internal sealed class CaseLoad
         var cells = new double[_context.Load.Tariff.Cells];
         foreach (var (number, slot) in _context.Load.Slots.Index())
         {
-            var kilowatts = SlotKilowatts[number] * PlantWeights[slot.Area] * HoursFactors[slot.Area];
+            var kilowatts = SlotKilowatts[number] * PlantWeights[number] * HoursFactors[slot.Area];
             for (var cell = 0; cell < cells.Length; cell++)
                 cells[cell] += kilowatts * slot.CellHours[cell];
         }
@@ -78,9 +78,9 @@ internal sealed class CaseLoad
     private double Kilowatts(IReadOnlyList<int> state)
     {
         var kilowatts = BaseKilowatts;
-        for (var area = 0; area < state.Count; area++)
-            if (state[area] != SiteTimeline.Dark)
-                kilowatts += SlotKilowatts[state[area]] * PlantWeights[area];
+        foreach (var slot in state)
+            if (slot != SiteTimeline.Dark)
+                kilowatts += SlotKilowatts[slot] * PlantWeights[slot];
         return kilowatts;
     }
 

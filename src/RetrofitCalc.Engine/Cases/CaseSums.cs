@@ -14,7 +14,6 @@ internal sealed class CaseSums
 {
     private readonly StudyContext _context;
     private readonly CaseLoad _load;
-    private readonly double _electricShare;
     private readonly double _unattributedPerKilowattHour;
     private readonly double[] _slotCostPerKilowatt;
     private readonly double[] _slotOwnCostPerKilowatt;
@@ -22,13 +21,12 @@ internal sealed class CaseSums
     public CaseSums(StudyContext context, CaseLoad load, LightingCost cost)
     {
         (_context, _load) = (context, load);
-        _electricShare = PlantResponse.ElectricShare(Plant);
-        var drawn = context.Load.Slots.Index().Sum(slot => load.KilowattHours(slot.Index) * load.PlantWeights[slot.Item.Area]);
+        var drawn = context.Load.Slots.Index().Sum(slot => load.KilowattHours(slot.Index) * load.PlantWeights[slot.Index]);
         _unattributedPerKilowattHour = drawn > 0 ? cost.Unattributed.Units / drawn : 0;
         Unattributed = drawn > 0 ? cost.Unattributed : Money.Zero;
-        _slotOwnCostPerKilowatt = [.. context.Load.Slots.Select(slot => OwnCostPerKilowatt(slot, cost))];
-        _slotCostPerKilowatt = [.. context.Load.Slots.Select((slot, number) => _slotOwnCostPerKilowatt[number]
-            + load.HoursOf(number) * load.PlantWeights[slot.Area] * _unattributedPerKilowattHour)];
+        _slotOwnCostPerKilowatt = [.. context.Load.Slots.Select((_, number) => OwnCostPerKilowatt(number, cost))];
+        _slotCostPerKilowatt = [.. context.Load.Slots.Select((_, number) => _slotOwnCostPerKilowatt[number]
+            + load.HoursOf(number) * load.PlantWeights[number] * _unattributedPerKilowattHour)];
     }
 
     /// <summary>Demand billed in months without lighting energy: the season list shows it between seasons, lines and areas share it.</summary>
@@ -100,20 +98,22 @@ internal sealed class CaseSums
 
     private double HeatShare(Slot slot) => _context.LitAreas[slot.Area].Area.HeatInSpace;
 
-    private double OwnCostPerKilowatt(Slot slot, LightingCost cost)
+    private double OwnCostPerKilowatt(int number, LightingCost cost)
     {
+        var slot = _context.Load.Slots[number];
         var electricity = 0.0;
         for (var cell = 0; cell < slot.CellHours.Length; cell++)
             electricity += slot.CellHours[cell] * cost.PerKilowattHour[cell];
         var fuelTherms = PlantResponse.FuelTherms(Plant, Energy.FromKilowattHours(slot.Hours * HeatShare(slot)));
-        return _load.HoursFactors[slot.Area] * (electricity * _load.PlantWeights[slot.Area] - fuelTherms * Plant.FuelPricePerTherm.Units);
+        return _load.HoursFactors[slot.Area] * (electricity * _load.PlantWeights[number] - fuelTherms * Plant.FuelPricePerTherm.Units);
     }
 
     private ShareFigures Figures(string name, List<int> slots, OperatingTime hours, double[] costPerKilowatt)
     {
         var lighting = Energy.FromKilowattHours(slots.Sum(_load.KilowattHours));
         var inSpace = Energy.FromKilowattHours(slots.Sum(slot => _load.KilowattHours(slot) * HeatShare(_context.Load.Slots[slot])));
-        return new(name, default, default, hours, lighting, inSpace * _electricShare, PlantResponse.FuelTherms(Plant, inSpace),
+        var plant = Energy.FromKilowattHours(slots.Sum(slot => _load.KilowattHours(slot) * (_load.PlantWeights[slot] - 1)));
+        return new(name, default, default, hours, lighting, plant, PlantResponse.FuelTherms(Plant, inSpace),
             Money.FromUnits(slots.Sum(slot => _load.SlotKilowatts[slot] * costPerKilowatt[slot])));
     }
 

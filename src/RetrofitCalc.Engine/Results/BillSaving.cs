@@ -72,6 +72,6 @@ public sealed record MeterComparison
     /// <summary>Intervals of the year. [count]</summary>
     public required int Intervals { get; init; }
 
-    /// <summary>Intervals without a reading, taken as the average of the same hour and kind of day. [count]</summary>
-    public required int Missing { get; init; }
+    /// <summary>Intervals that were filled. [count]</summary>
+    public required int Filled { get; init; }
 }
