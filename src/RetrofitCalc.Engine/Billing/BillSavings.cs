@@ -38,7 +38,7 @@ public static class BillSavings
 
     /// <summary>Blocks of one charge carry its name and ", block n".</summary>
     private static string NameOf(BillLine line) =>
-        line.Kind == BillLineKind.Energy && line.Name.LastIndexOf(", block ", StringComparison.Ordinal) is > 0 and var end ? line.Name[..end] : line.Name;
+        line.Kind is BillLineKind.Energy or BillLineKind.Demand && line.Name.LastIndexOf(", block ", StringComparison.Ordinal) is > 0 and var end ? line.Name[..end] : line.Name;
 
     private static Money Sum(IReadOnlyList<MonthlyBill> bills, (BillLineKind Kind, int Charge) key) =>
         bills.SelectMany(bill => bill.Lines).Where(line => (line.Kind, line.Charge) == key).Aggregate(Money.Zero, (sum, line) => sum + line.Amount);

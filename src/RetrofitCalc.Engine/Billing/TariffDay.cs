@@ -19,6 +19,18 @@ public static class TariffDay
     public static bool InForce(TariffHours when, LocalDate day) =>
         when.Start is not { } start || when.End is not { } end || SeasonCalendar.Covers(start, end, day);
 
+    /// <summary>The day whose season holds on a day of a billing month: pass it to <see cref="InForce"/>. Weekdays and holidays stay those of the day itself.</summary>
+    /// <param name="change">How the tariff bills a season that covers the month in part.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="first">First day of the billing month.</param>
+    /// <param name="last">Last day of the billing month, included.</param>
+    public static LocalDate SeasonDay(SeasonChange change, LocalDate day, LocalDate first, LocalDate last) => change switch
+    {
+        SeasonChange.SeasonOfFirstDay => first,
+        SeasonChange.SeasonOfLastDay => last,
+        _ => day,
+    };
+
     /// <summary>
     /// The day cut where charges change, with the energy charges that claim each piece: exactly one in a sound tariff.
     /// A charge without windows takes what no charge with windows claims.

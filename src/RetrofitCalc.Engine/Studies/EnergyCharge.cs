@@ -32,7 +32,7 @@ public sealed record EnergyCharge
     /// <summary>What the upper ends of blocks are counted in.</summary>
     public BlockUnit BlockUnit { get; init; }
 
-    /// <summary>Name of the demand charge whose billed demand scales blocks per kilowatt; null for the first.</summary>
+    /// <summary>Name of the demand charge whose billed demand scales blocks per kilowatt; null for the first in force.</summary>
     public string? BlocksByDemand { get; init; }
 }
 

@@ -32,7 +32,7 @@ public sealed record ReactiveAboveShare(double FreeShare, DemandPrice PricePerKi
 /// <param name="PricePerKilowatt">Credit for a kilowatt of billed demand and hour above.</param>
 public sealed record LoadFactorCredit(string Name, double AboveHours, DemandPrice PricePerKilowatt)
 {
-    /// <summary>Name of the demand charge whose billed demand counts; null for the first.</summary>
+    /// <summary>Name of the demand charge whose billed demand counts; null for the first in force.</summary>
     public string? Demand { get; init; }
 }
 
@@ -41,6 +41,6 @@ public sealed record LoadFactorCredit(string Name, double AboveHours, DemandPric
 /// <param name="Rate">Share of the lines. [unitless, −1 to 1]</param>
 public sealed record BillTax(string Name, double Rate)
 {
-    /// <summary>Names of the charges it falls on, blocks included; all lines when empty.</summary>
+    /// <summary>Names of the charges it falls on, blocks included, or "Reactive demand" or "Minimum bill" for those lines; all lines when empty.</summary>
     public IReadOnlyList<string> On { get; init; } = [];
 }

@@ -15,14 +15,14 @@ public class Bills_by_a_tariff
     [Fact]
     public void climb_through_the_blocks()
     {
-        var lines = BillCalculation.EnergyLines(SampleTariff.TimeOfUse.Energy[2], Energy.FromKilowattHours(2500)).ToList();
-        Assert.Equal([280.0, 50.0], lines.Select(line => line.Amount.Units));
-        Assert.Single(BillCalculation.EnergyLines(SampleTariff.TimeOfUse.Energy[2], Energy.FromKilowattHours(2000)));
+        var tariff = new Tariff { Name = "Blocks", Energy = [SampleTariff.TimeOfUse.Energy[2]] };
+        Assert.Equal([280.0, 50.0], OneMonth.Bill(tariff, [2500]).Lines.Select(line => line.Amount.Units));
+        Assert.Equal([280.0], OneMonth.Bill(tariff, [2000]).Lines.Select(line => line.Amount.Units));
     }
 
     [Theory, InlineData(3404.025, 3404.03), InlineData(1.005, 1.01), InlineData(2.675, 2.68), InlineData(-1.005, -1.01), InlineData(0.0049, 0)]
     public void round_half_a_cent_away_from_zero(double amount, double printed) =>
-        Assert.Equal(printed, BillCalculation.ToCents(amount).Units, 1e-12);
+        Assert.Equal(printed, BillRounding.Amount(amount).Units, 1e-12);
 
     // Peak 100 kW in August, 20 kW otherwise: every other month is billed 80 kW, January because the steady year wraps.
     [Fact]
