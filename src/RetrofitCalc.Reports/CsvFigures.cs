@@ -20,6 +20,7 @@ internal static class CsvFigures
             .. result.Now.Seasons.SelectMany(season => Shares($"season {season.Name}", money, lighting => lighting.Seasons.FirstOrDefault(s => s.Name == season.Name), Case)),
             Case("replacements within the study", money, lighting => lighting.Replacements.Sum(due => due.Cost.Units)),
             .. Money(money, Option),
+            .. Bill(result, money),
             .. Ranges(money, Option),
             .. Enumerable.Range(0, result.Study.Assumptions.StudyYears + 1).SelectMany(year => Year(year, money, Option)),
         ];
@@ -49,6 +50,27 @@ internal static class CsvFigures
         row("internal rate of return", "1/yr; empty = none or several", o => o.InternalRates.Count == 1 ? o.InternalRates[0] : null),
         row("internal rates found", "count", o => o.InternalRates.Count),
     ];
+
+    /// <summary>Each charge of the bill over the year, then what is saved: in a steady year and in the first.</summary>
+    private static IEnumerable<CsvFigure> Bill(StudyResult result, string money)
+    {
+        CsvFigure Saved(string name, string unit, Func<BillSaving, double?> figure) => new(name, unit, null, [.. result.Options.Select(o => figure(o.Bill))]);
+        ChargeSaving? Find(OptionResult option, ChargeSaving charge) => option.Bill.Charges.FirstOrDefault(c => (c.Kind, c.Charge) == (charge.Kind, charge.Charge));
+        var charges = result.Options.SelectMany(option => option.Bill.Charges).DistinctBy(charge => (charge.Kind, charge.Charge));
+        return
+        [
+            .. charges.OrderBy(charge => (charge.Kind, charge.Charge)).Select(charge =>
+                new CsvFigure($"bill: {charge.Kind.ToString().ToLowerInvariant()} {charge.Charge + 1} {charge.Name}", money + "/yr", charge.Now.Units,
+                    [.. result.Options.Select(option => Find(option, charge)?.After.Units ?? 0)])),
+            Saved("bill saved in a steady year", money + "/yr", bill => bill.Total.Units),
+            Saved("bill saved in the first year", money, bill => bill.FirstYearTotal.Units),
+            Saved("bill saved on demand in a steady year", money + "/yr", bill => bill.Demand.Units),
+            Saved("bill saved on demand in the first year", money, bill => bill.FirstYearDemand.Units),
+            Saved("energy saved on the meter", "kWh/yr", bill => bill.Energy.KilowattHours),
+            Saved("average price now", money + "/kWh", bill => bill.BlendedPrice?.PerKilowattHour),
+            Saved("saving the average price would promise", money + "/yr", bill => bill.BlendedTotal?.Units),
+        ];
+    }
 
     private static IEnumerable<CsvFigure> Ranges(string money, Func<string, string, Func<OptionResult, double?>, CsvFigure> row) =>
     [

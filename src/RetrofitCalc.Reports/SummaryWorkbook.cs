@@ -30,7 +30,8 @@ public static class SummaryWorkbook
         var main = SummarySheet.Of(context, inputs, lines, out var firstCost, out var saving);
         var flow = new CashFlowSheet(context, inputs, firstCost, saving);
         if (context.Option is not null) SummarySheet.Money(main, flow);
-        return ([main, inputs.Sheet, lines.Sheet, SeasonsSheet.Of(context), flow.Sheet, SourcesSheet.Of(context.Summary)], flow);
+        var bills = new BillLinesSheet(context);
+        return ([main, inputs.Sheet, lines.Sheet, SeasonsSheet.Of(context), BillSheet.Of(context, bills), bills.Sheet, flow.Sheet, SourcesSheet.Of(context.Summary)], flow);
     }
 
     private static void Fill(SpreadsheetDocument book, BudgetSummary summary, WorkbookContext context)

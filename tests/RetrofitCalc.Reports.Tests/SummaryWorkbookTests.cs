@@ -26,6 +26,7 @@ public class Summary_workbook
         SamePayback(option.SimplePayback, book.Text("Summary", "Simple payback, years"));
         SamePayback(option.DiscountedPayback, book.Text("Summary", "Discounted payback, years"));
         SameFlows(option, book);
+        SameBill(option.Bill, book);
         SameRate(option, book.Text("Summary", "Internal rate of return (one of them, when there are several)"));
     }
 
@@ -58,9 +59,9 @@ public class Summary_workbook
     {
         using var book = SpreadsheetDocument.Open(new MemoryStream(Book(Samples.Quillmere, null)), false);
         Assert.True(book.WorkbookPart!.Workbook!.CalculationProperties!.FullCalculationOnLoad!.Value);
-        Assert.Equal(["Summary", "Inputs", "Lines", "Seasons", "Cash flow", "Sources"], book.WorkbookPart.Workbook.Descendants<Sheet>().Select(s => s.Name!.Value!));
+        Assert.Equal(["Summary", "Inputs", "Lines", "Seasons", "Bill", "Bill lines", "Cash flow", "Sources"], book.WorkbookPart.Workbook.Descendants<Sheet>().Select(s => s.Name!.Value!));
         Assert.Single(book.WorkbookPart.WorksheetParts, part => part.DrawingsPart?.ChartParts.Count() == 1);
-        Assert.Equal(5, book.WorkbookPart.WorksheetParts.Count(part => part.Worksheet!.Descendants<Pane>().Any(pane => pane.State!.Value == PaneStateValues.Frozen)));
+        Assert.Equal(6, book.WorkbookPart.WorksheetParts.Count(part => part.Worksheet!.Descendants<Pane>().Any(pane => pane.State!.Value == PaneStateValues.Frozen)));
     }
 
     [Fact]
@@ -102,6 +103,17 @@ public class Summary_workbook
     {
         if (engine.Years is { } years) Assert.Equal(years, double.Parse(book, System.Globalization.CultureInfo.InvariantCulture), 1e-6);
         else Assert.Equal("never in 10 years", book);
+    }
+
+    private static void SameBill(BillSaving bill, RecalculatedWorkbook book)
+    {
+        foreach (var charge in bill.Charges)
+            Assert.Equal(charge.Saving.Units, book.Number("Bill", charge.Name, 7), HalfACent);
+        Assert.Equal(bill.FirstYearTotal.Units, book.Number("Bill", "Bill of the year", 6), HalfACent);
+        Assert.Equal(bill.Total.Units, book.Number("Bill", "Bill of the year", 7), HalfACent);
+        Assert.Equal(bill.FirstYearDemand.Units, book.Number("Bill", "of it demand", 6), HalfACent);
+        Assert.Equal(bill.Demand.Units, book.Number("Bill", "of it demand", 7), HalfACent);
+        Assert.Equal(bill.BlendedTotal!.Value.Units, book.Number("Bill", "What it would have promised", 3), HalfACent);
     }
 
     private static void SameFlows(OptionResult option, RecalculatedWorkbook book)

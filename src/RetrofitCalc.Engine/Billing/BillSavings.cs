@@ -34,7 +34,9 @@ public static class BillSavings
         };
     }
 
-    private static bool IsDemand(ChargeSaving charge) => charge.Kind is BillLineKind.Demand or BillLineKind.Reactive;
+    /// <summary>Whether a charge is one of demand: by the kilowatt or the kilovar.</summary>
+    /// <param name="charge">The charge.</param>
+    public static bool IsDemand(ChargeSaving charge) => charge.Kind is BillLineKind.Demand or BillLineKind.Reactive;
 
     /// <summary>Blocks of one charge carry its name and ", block n".</summary>
     private static string NameOf(BillLine line) =>

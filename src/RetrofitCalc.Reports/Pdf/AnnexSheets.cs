@@ -15,12 +15,31 @@ internal sealed class AnnexSheets(Sheets s, BudgetSummary summary)
         s.Note($"{BudgetSummary.NotProven} Each figure is rounded once, here; totals are sums of the lines printed.");
         Table(summary.FullComparison);
         Table(summary.Seasons);
+        if (summary.Bill is { } bill) BillSaved(bill);
         if (summary.CashFlow is { } flow) Table(flow);
         Figure(summary.Drawings.Watts.Title, summary.Drawings.Watts.Alt, DrawingHeight, box => BarChart.Draw(s, summary.Drawings.Watts, box));
         var calendar = summary.Drawings.Calendar;
         Figure(calendar.Title, calendar.Alt, CalendarChart.Height(calendar), box => CalendarChart.Draw(s, calendar, box));
         Table(summary.Clocks);
         foreach (var section in summary.Inputs) Section(section);
+    }
+
+    private void BillSaved(BillSavingPart bill)
+    {
+        s.Head("The electricity bill, line by line");
+        s.Paragraph(bill.Finding + ".");
+        foreach (var sentence in bill.Sentences) s.Bullet(sentence);
+        Together(bill.Charges);
+        Together(bill.Months);
+        if (bill.Peaks is { Rows.Count: <= 12 } peaks) Table(peaks);
+        else if (bill.Peaks is not null) s.Note("The lights’ own part of each billed peak stands in the workbook, sheet Bill.");
+    }
+
+    /// <summary>A short table is not torn from its sum.</summary>
+    private void Together(ReportTable table)
+    {
+        s.Need(TableSetting.Height(s, table, s.Width) + 3 * Typography.LineHeight(s.Type.Head));
+        Table(table);
     }
 
     public void SetAssumptions()

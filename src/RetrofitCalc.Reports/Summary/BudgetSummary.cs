@@ -38,6 +38,9 @@ public sealed record BudgetSummary
 
     public required ReportTable Seasons { get; init; }
 
+    /// <summary>What is saved on the electricity bill, line by line; null when nothing is asked for.</summary>
+    public required BillSavingPart? Bill { get; init; }
+
     public required ReportTable Clocks { get; init; }
 
     public required ReportTable? CashFlow { get; init; }

@@ -33,7 +33,7 @@ internal static class Headline
         var text = context.Text;
         var now = $"The lights cost {text.Money(context.Now.Cost)} a year to run, the plant that answers to their heat included.";
         if (context.AskedFigures is not { } option) return now;
-        return $"{now} After the change they would cost {text.Money(option.After.Cost)}. {BallastSentence(context)}";
+        return $"{now} After the change they would cost {text.Money(option.After.Cost)}. {BallastSentence(context)} {context.Bill?.ForTheBoard}".TrimEnd();
     }
 
     public static IReadOnlyList<KeyFigure> Figures(SummaryContext context) =>

@@ -22,6 +22,7 @@ internal static class SummaryComposition
         MoneyGoes = MoneyTables.FirstCost(context),
         CashFlow = MoneyTables.CashFlow(context),
         Seasons = SeasonTable.Of(context),
+        Bill = context.Bill,
         Clocks = ClockTable.Of(context),
         Risks = Doubts.Risks(context),
         Narrowing = Doubts.Narrowing(context),

@@ -25,6 +25,7 @@ internal sealed class SummaryContext
         Now = new PrintedCase(result.Now);
         Options = [.. result.Options.Select(option => new PrintedOption(option, Now))];
         AskedFigures = Options.FirstOrDefault(option => option.Result == Asked);
+        Bill = Asked is null ? null : BillSavingPart.Of(result, Asked, Text);
         _lines = Study.Lines.ToDictionary(line => line.Id);
         _areas = Study.Areas.ToDictionary(area => area.Id);
         _catalogue = Study.Catalogue.All.GroupBy(entry => entry.Id).ToDictionary(same => same.Key, same => same.First());
@@ -42,6 +43,8 @@ internal sealed class SummaryContext
     public OptionResult? Asked { get; }
 
     public PrintedOption? AskedFigures { get; }
+
+    public BillSavingPart? Bill { get; }
 
     public IReadOnlyList<SafetyNotice> Notices { get; }
 

@@ -8,17 +8,17 @@ namespace RetrofitCalc.Web.Tests.Journeys;
 public sealed class ResultJourneys(RunningApp app)
 {
     [Fact]
-    public async Task results_show_the_four_charts_with_their_findings_and_tables()
+    public async Task results_show_their_charts_with_findings_and_tables()
     {
         var (page, id) = await StudyAsync();
         await page.GotoAsync($"/studies/{id}/results");
         await page.ReadyAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("the money is back in");
-        await Assertions.Expect(page.Locator("figure .plot canvas")).ToHaveCountAsync(4);
+        await Assertions.Expect(page.Locator("figure .plot canvas")).ToHaveCountAsync(5);
         // A drawing that failed would leave the canvas at its 300 by 150 of birth.
         await page.WaitForFunctionAsync("() => [...document.querySelectorAll('.plot canvas')].every(c => c.style.height && c.clientWidth > 300)");
         await Assertions.Expect(page.Locator("figcaption h3").First).ToContainTextAsync("of the load and give no light");
-        Assert.Equal(4, await page.Locator("figure details.twin table").CountAsync());
+        Assert.Equal(5, await page.Locator("figure details.twin table").CountAsync());
         app.NoErrors();
     }
 

@@ -46,6 +46,10 @@ public sealed class WaysTable
         yield return Site("Cooling and heating that follow", "kWh/yr", s => _text.Number(s.Plant.KilowattHours));
         yield return new WayRow("Bill, lights and plant", "per year",
             [_text.Money(PrintedSums.Cost(_result.Now)), .. _options.Select(o => _text.Money(PrintedSums.Cost(o.After)))]);
+        yield return Options("Saved on the electricity bill", "per year", QuantityText.DoesNotApply, o => _text.Money(o.Bill.Total));
+        if (_result.Study.Tariff.Demand.Count == 0) yield break;
+        yield return Options("of it demand", "per year", QuantityText.DoesNotApply, o => _text.Money(o.Bill.Demand));
+        yield return Options("of it demand, in the first year", "", QuantityText.DoesNotApply, o => _text.Money(o.Bill.FirstYearDemand));
     }
 
     private IEnumerable<WayRow> MoneyRows()

@@ -2,6 +2,7 @@ using RetrofitCalc.Engine;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Reports;
 using RetrofitCalc.Web.Features.Tariffs;
 using RetrofitCalc.Web.Tests.Harness;
 
@@ -37,12 +38,12 @@ public class Bills_and_average_prices
     public async Task an_average_price_counts_fixed_charges_as_if_they_could_be_saved()
     {
         var study = SmallStudies.TenWithTubes();
-        var blended = BlendedPrice.Of(await ResultOf(study with { Tariff = study.Tariff with { Fixed = [new FixedCharge("Customer charge", Money.FromUnits(45))] } }))!;
-        Assert.Equal(0.353485, blended.Price.PerKilowattHour, 5);
-        Assert.Equal(540 / 817.54, blended.NotEnergyShare, 6);
-        Assert.Equal(318.70, blended.ByPrice.Units, 2);
-        Assert.Equal(108.17, blended.ByBills.Units, 2);
-        Assert.Equal((318.70 - 108.17) / 108.17, blended.Off!.Value, 3);
+        var bill = (await ResultOf(study with { Tariff = study.Tariff with { Fixed = [new FixedCharge("Customer charge", Money.FromUnits(45))] } })).Chosen!.Bill;
+        Assert.Equal(0.353485, bill.BlendedPrice!.Value.PerKilowattHour, 5);
+        Assert.Equal(318.70, bill.BlendedTotal!.Value.Units, 2);
+        Assert.Equal(108.17, bill.Total.Units, 2);
+        // (318.70 − 108.17) / 108.17 = 195 %.
+        Assert.EndsWith("one average price promises 195\u00A0% too much.", BillWords.Blended(bill, QuantityText.For(study)), StringComparison.Ordinal);
     }
 
     private static async Task<StudyResult> ResultOf(Study study)
