@@ -21,6 +21,7 @@ internal static class AreaCheck
                 CheckSeason(season, area, $"{path}.Seasons[{number}]", problems);
             CheckOverlap(area, path, problems);
             CheckWeekly(area.Weekly, $"{path}.Weekly", problems);
+            HolidayCheck.Run(area.Weekly?.Holidays ?? [], $"{path}.Weekly.Holidays", problems);
         }
     }
 

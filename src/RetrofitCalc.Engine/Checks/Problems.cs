@@ -6,7 +6,7 @@ namespace RetrofitCalc.Engine.Checks;
 internal sealed class Problems
 {
     /// <summary>More than any quantity of a site or price in any currency. Past it sums could leave what a bill can be rounded in.</summary>
-    private const double Largest = 1e9;
+    public const double Largest = 1e9;
 
     private readonly List<StudyProblem> _found = [];
 
@@ -48,5 +48,5 @@ internal sealed class Problems
     public static string Text(double value) =>
         Math.Abs(value) is 0 or (>= 1e-4 and < 1e15) ? FormattableString.Invariant($"{value:0.####}") : FormattableString.Invariant($"{value:0.####E+0}");
 
-    private static string Limit(double number) => number > Largest ? $" and at most {Text(Largest)}" : "";
+    public static string Limit(double number) => number > Largest ? $" and at most {Text(Largest)}" : "";
 }

@@ -11,6 +11,7 @@ internal static class SiteCheck
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(site.TimeZone) is null)
             problems.Add("Site.TimeZone", $"Time zone \"{site.TimeZone}\" is not known; use an IANA name such as America/New_York.");
         problems.NotNegative("Site.BaseLoad", "Base load (watts)", site.BaseLoad.Watts);
+        problems.InRange("Site.PowerFactor", "Power factor of the meter", site.PowerFactor, 0.3, 1);
         var plant = site.Plant;
         problems.InRange("Site.Plant.CooledShare", "Share of lit hours cooled", plant.CooledShare, 0, 1);
         problems.InRange("Site.Plant.HeatedShare", "Share of lit hours heated", plant.HeatedShare, 0, 1);
