@@ -38,6 +38,7 @@ public static class StudyEvaluation
         {
             Study = study,
             Now = present.Likely(),
+            Meter = context.Comparison,
             Options = [.. study.Options.Select(option => OptionEvaluation.Run(present, option))],
             Questions = StudyQuestions.Of(context),
             Notices = SafetyEvaluation.Run(study, rules),

@@ -1,5 +1,3 @@
-using NodaTime;
-using RetrofitCalc.Engine.Billing;
 using RetrofitCalc.Engine.Heat;
 using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Quantities;
@@ -7,7 +5,7 @@ using RetrofitCalc.Engine.Uncertainty;
 
 namespace RetrofitCalc.Engine.Cases;
 
-/// <summary>Load of one case: watts in every slot and state, and what the meter shows month by month.</summary>
+/// <summary>Lighting of one case and the plant that follows it: in every slot, every state and every cell of the tariff calendar.</summary>
 internal sealed class CaseLoad
 {
     private readonly StudyContext _context;
@@ -21,6 +19,7 @@ internal sealed class CaseLoad
         SlotKilowatts = slots.Kilowatts(perturbation);
         SlotLossKilowatts = slots.LossKilowatts(perturbation);
         StateKilowatts = [.. context.Load.Timeline.States.Select(Kilowatts)];
+        CellKilowattHours = ByCell();
     }
 
     /// <summary>Factor on hours, by lit area; kilowatts stay.</summary>
@@ -35,8 +34,11 @@ internal sealed class CaseLoad
     /// <summary>Known ballast loss in each slot. [kW]</summary>
     public double[] SlotLossKilowatts { get; }
 
-    /// <summary>Whole meter in each state: base load, lighting, plant. [kW]</summary>
+    /// <summary>Lighting and plant in each state. [kW]</summary>
     public double[] StateKilowatts { get; }
+
+    /// <summary>Lighting and plant in each cell of the tariff calendar. [kWh]</summary>
+    public double[] CellKilowattHours { get; }
 
     /// <summary>Lighting energy in the year.</summary>
     public Energy Lighting => Energy.FromKilowattHours(Enumerable.Range(0, SlotKilowatts.Length).Sum(KilowattHours));
@@ -51,10 +53,18 @@ internal sealed class CaseLoad
     /// <summary>Lighting energy of a slot in the year. [kWh]</summary>
     public double KilowattHours(int slot) => SlotKilowatts[slot] * HoursOf(slot);
 
-    /// <summary>Lighting and plant in each cell of the tariff calendar. [kWh]</summary>
-    public double[] CellKilowattHours()
+    private double Kilowatts(IReadOnlyList<int> state)
     {
-        var cells = new double[_context.Load.Tariff.Cells];
+        var kilowatts = 0.0;
+        foreach (var slot in state)
+            if (slot != SiteTimeline.Dark)
+                kilowatts += SlotKilowatts[slot] * PlantWeights[slot];
+        return kilowatts;
+    }
+
+    private double[] ByCell()
+    {
+        var cells = new double[_context.Load.Tariff.Cells.Count];
         foreach (var (number, slot) in _context.Load.Slots.Index())
         {
             var kilowatts = SlotKilowatts[number] * PlantWeights[number] * HoursFactors[slot.Area];
@@ -62,36 +72,5 @@ internal sealed class CaseLoad
                 cells[cell] += kilowatts * slot.CellHours[cell];
         }
         return cells;
-    }
-
-    /// <summary>What the meter shows with everything on it.</summary>
-    /// <param name="cellKilowattHours">Lighting and plant by cell. [kWh]</param>
-    public IReadOnlyList<MeteredMonth> Metered(double[] cellKilowattHours) =>
-        Months(cellKilowattHours, windows => windows.Peak(StateKilowatts));
-
-    /// <summary>What the meter would show with the base load alone.</summary>
-    public IReadOnlyList<MeteredMonth> MeteredBase() =>
-        Months(new double[_context.Load.Tariff.Cells], _ => BaseKilowatts);
-
-    private double BaseKilowatts => _context.Study.Site.BaseLoad.Kilowatts;
-
-    private double Kilowatts(IReadOnlyList<int> state)
-    {
-        var kilowatts = BaseKilowatts;
-        foreach (var slot in state)
-            if (slot != SiteTimeline.Dark)
-                kilowatts += SlotKilowatts[slot] * PlantWeights[slot];
-        return kilowatts;
-    }
-
-    private MeteredMonth[] Months(double[] cells, Func<DemandWindows, double> peakKilowatts)
-    {
-        var tariff = _context.Load.Tariff;
-        return [.. Enumerable.Range(0, 12).Select(month => new MeteredMonth(
-            new YearMonth(_context.Year.Year, month + 1),
-            [.. Enumerable.Range(month * tariff.Charges, tariff.Charges).Select(cell => tariff.CellHours[cell] > 0
-                ? Energy.FromKilowattHours(cells[cell] + BaseKilowatts * tariff.CellHours[cell])
-                : (Energy?)null)],
-            [.. _context.Load.Demand.Select(months => months[month].InForce ? Power.FromKilowatts(peakKilowatts(months[month])) : (Power?)null)]))];
     }
 }

@@ -55,18 +55,23 @@ public sealed class CasePlan
             Areas = areas,
             Seasons = [.. Enumerable.Range(0, _context.Load.SeasonNames.Count).Select(sums.Season)],
             Site = sums.Site(_context.Study.Site.Name, areas),
-            Bills = bills,
+            Bills = bills.Steady,
+            Peaks = bills.Metered.Peaks,
+            MeterEnergy = bills.Metered.Energy,
             Replacements = [.. lines.SelectMany((line, i) => ReplacementCalendar.Of(Fitted[i], line.Clocks, _context.Study.Assumptions, _costs)).OrderBy(due => due.YearsFromStart)],
         };
     }
 
-    internal (CaseSums Sums, IReadOnlyList<MonthlyBill> Bills) Sums(Perturbation perturbation)
+    internal (CaseSums Sums, CaseBills Bills) Sums(Perturbation perturbation)
     {
         var load = new CaseLoad(_context, _slots, perturbation);
-        var cells = load.CellKilowattHours();
-        var (bills, baseBills) = Bills(load, cells, perturbation);
-        return (new(_context, load, LightingCost.Of(bills, baseBills, cells, _context.Load.Tariff)), bills);
+        var bills = new CaseBills(_context, load, perturbation);
+        return (new(_context, load, LightingCost.Of(bills.Steady, bills.Rest, load.CellKilowattHours, _context.Load.Tariff)), bills);
     }
+
+    /// <summary>Bills of the first year after the present lighting, likely case.</summary>
+    internal IReadOnlyList<MonthlyBill> FirstYearBills() =>
+        new CaseBills(_context, new(_context, _slots, Perturbation.None), Perturbation.None).FirstYear;
 
     internal StudyContext Context => _context;
 
@@ -76,27 +81,16 @@ public sealed class CasePlan
     public CaseTotals Totals(Perturbation perturbation, Trace? trace = null)
     {
         var load = new CaseLoad(_context, _slots, perturbation);
-        var (bills, baseBills) = Bills(load, load.CellKilowattHours(), perturbation);
-        var (whole, without) = (YearOf(bills), YearOf(baseBills));
+        var bills = new CaseBills(_context, load, perturbation);
+        var (whole, rest) = (CaseBills.Total(bills.Steady), CaseBills.Total(bills.Rest));
         var plant = _context.Study.Site.Plant;
         var fuel = plant.FuelPricePerTherm * PlantResponse.FuelTherms(plant, load.HeatInSpace);
-        var cost = whole - without - fuel;
-        trace?.Add("Yearly cost of the lighting", "cost = bill(base load + lighting + plant) − bill(base load) − fuel saved (E-09)",
-            [new("bill with everything", whole.Units, "currency"), new("bill of the base load alone", without.Units, "currency"), new("fuel saved", fuel.Units, "currency")],
+        var cost = whole - rest - fuel;
+        trace?.Add("Yearly cost of the lighting", "cost = bill(whole meter) − bill(without lighting and plant) − fuel saved (E-09)",
+            [new("bill of the whole meter", whole.Units, "currency"), new("bill without lighting and plant", rest.Units, "currency"), new("fuel saved", fuel.Units, "currency")],
             new("cost", cost.Units, "currency"), _context.Study.Tariff.Source.Source);
-        return new(
-            cost,
-            load.Lighting,
-            ReplacementsByYear(perturbation));
+        return new(cost, CaseBills.Total(bills.FirstYear) - rest - fuel, load.Lighting, ReplacementsByYear(perturbation));
     }
-
-    private (IReadOnlyList<MonthlyBill> Whole, IReadOnlyList<MonthlyBill> BaseOnly) Bills(CaseLoad load, double[] cells, Perturbation perturbation) =>
-        (BillCalculation.Year(_context.Study.Tariff, load.Metered(cells), Terms(perturbation)),
-            BillCalculation.Year(_context.Study.Tariff, load.MeteredBase(), Terms(perturbation)));
-
-    private BillTerms Terms(Perturbation perturbation) => new(perturbation.ElectricityPrice, _context.Study.Site.PowerFactor);
-
-    private static Money YearOf(IReadOnlyList<MonthlyBill> bills) => bills.Aggregate(Money.Zero, (sum, month) => sum + month.Total);
 
     private LineOperation[] Operations(double hoursFactor) => [.. _context.LitAreas.Select(area => area.LineOperation(hoursFactor))];
 

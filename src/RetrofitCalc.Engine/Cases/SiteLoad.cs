@@ -20,8 +20,12 @@ public sealed class SiteLoad
         Timeline = new(areas, FirstSlots, year);
         LitHours = HoursWith(_ => true);
         SeasonHours = [.. SeasonNames.Select((_, season) => HoursWith(slot => slot.Season == season))];
+        Meter = study.Meter is { } meter ? new(meter, year) : null;
+        MeteredCells = Meter is null ? null : Tariff.MeteredByCell(Meter);
         Demand = [.. study.Tariff.Demand.Select((charge, index) =>
-            Tariff.DemandSpans[index].Select(spans => new DemandWindows(charge, spans, Timeline, year)).ToArray())];
+            Tariff.DemandSpans[index].Select(spans => new DemandWindows(charge.WindowMinutes, spans, Timeline, Meter)).ToArray())];
+        EnergyShares = [.. year.Months.Select(month => study.Tariff.Energy.Select(charge => Tariff.ShareInForce(charge.When, month)).ToArray())];
+        DemandShares = [.. year.Months.Select(month => study.Tariff.Demand.Select(charge => Tariff.ShareInForce(charge.When, month)).ToArray())];
     }
 
     /// <summary>The tariff over the year.</summary>
@@ -41,6 +45,18 @@ public sealed class SiteLoad
 
     /// <summary>By demand charge and month: the loads it could bill.</summary>
     public IReadOnlyList<IReadOnlyList<DemandWindows>> Demand { get; }
+
+    /// <summary>The meter; null without meter data.</summary>
+    public MeterLoad? Meter { get; }
+
+    /// <summary>Metered energy in each cell of the tariff calendar; null without meter data. [kWh]</summary>
+    public double[]? MeteredCells { get; }
+
+    /// <summary>By billing month: share of its days on which each energy charge is in force. [unitless, 0–1]</summary>
+    public IReadOnlyList<double[]> EnergyShares { get; }
+
+    /// <summary>By billing month: share of its days on which each demand charge is in force. [unitless, 0–1]</summary>
+    public IReadOnlyList<double[]> DemandShares { get; }
 
     /// <summary>Hours with any light. [h]</summary>
     public double LitHours { get; }

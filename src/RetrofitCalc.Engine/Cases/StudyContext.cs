@@ -5,6 +5,7 @@ using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Engine.Tracing;
+using RetrofitCalc.Engine.Uncertainty;
 
 namespace RetrofitCalc.Engine.Cases;
 
@@ -14,6 +15,9 @@ public sealed class StudyContext
 {
     private readonly Dictionary<(int Area, SetUpModel Model, FittingKind Kind), double[]> _modeShares = [];
     private readonly Dictionary<(Type Kind, string Product, int Count), InputPower> _inputs = [];
+    private readonly Dictionary<(double Watts, double Hours), PresentMeter> _present = [];
+    private readonly SlotLoads _presentSlots;
+    private MeterComparison? _comparison;
 
     /// <summary>Builds the context.</summary>
     /// <param name="study">A study without problems.</param>
@@ -23,7 +27,7 @@ public sealed class StudyContext
         Tubes = study.Catalogue.Tubes.ToDictionary(tube => tube.Id);
         Luminaires = study.Catalogue.Luminaires.ToDictionary(luminaire => luminaire.Id);
         SetUps = SetUpModels.Of(study.Catalogue);
-        Year = new(study.Site.TimeZone, study.Assumptions.Start.Year);
+        Year = SiteYear.Of(study);
         Operations = study.Areas.ToDictionary(area => area.Id, area => new AreaOperation(area, Year));
         var countable = study.Lines.Where(IsCountable).ToList();
         var used = countable.Select(line => line.Area).ToHashSet();
@@ -31,12 +35,13 @@ public sealed class StudyContext
         Load = new(LitAreas, study, Year);
         var areaIndex = LitAreas.Select((area, index) => (area.Area.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index);
         Lines = [.. countable.Select(line => Count(line, areaIndex[line.Area]))];
+        _presentSlots = new(this, [.. Lines.Select(line => line.Fitted)], [.. Lines.Select(line => line.Load)]);
     }
 
     /// <summary>The study.</summary>
     public Study Study { get; }
 
-    /// <summary>The calendar year of the start, at the site's clock.</summary>
+    /// <summary>The billing months looked at, at the site's clock.</summary>
     public SiteYear Year { get; }
 
     /// <summary>Direct-wire tubes by id.</summary>
@@ -67,6 +72,19 @@ public sealed class StudyContext
         && Operations.ContainsKey(line.Area)
         && SetUps.TryGetValue(setUp, out var model)
         && InputEvidence.Of(line, model) is not null;
+
+    /// <summary>How the survey stands to the meter; null without meter data.</summary>
+    public MeterComparison? Comparison => _comparison ??= MeterComparisons.Of(this);
+
+    /// <summary>The meter with the present lighting on it.</summary>
+    /// <param name="perturbation">Factors on uncertain inputs; those of the present lighting count.</param>
+    internal PresentMeter PresentUnder(Perturbation perturbation)
+    {
+        var key = (perturbation.ExistingWatts, perturbation.Hours);
+        if (!_present.TryGetValue(key, out var present))
+            _present[key] = present = new(this, _presentSlots, perturbation);
+        return present;
+    }
 
     /// <summary>Share of its connected power that a fitting draws in each mode of its area, all lamps working.</summary>
     /// <param name="areaIndex">Index among the lit areas.</param>

@@ -1,6 +1,6 @@
 using RetrofitCalc.Engine.Catalogue;
-using RetrofitCalc.Engine.Luminaires;
-using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Checks;
+using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Engine.Cases;
@@ -11,7 +11,7 @@ public static class StudyRemarks
     /// <summary>The remarks of a study.</summary>
     /// <param name="context">The study's context.</param>
     public static IReadOnlyList<string> Of(StudyContext context) =>
-        [.. OfBaseline(context), .. OfWatts(context), .. OfTariff(context.Study), .. OfPlant(context.Study.Site.Plant), .. OfSchedules(context), .. OfMoney(context.Study), .. GapRemarks.Of(context)];
+        [.. OfBaseline(context), .. OfWatts(context), .. MeterRemarks.Of(context), .. OfTariff(context.Study), .. OfPlant(context.Study.Site.Plant), .. OfSchedules(context), .. OfMoney(context.Study), .. GapRemarks.Of(context)];
 
     private static IEnumerable<string> OfBaseline(StudyContext context)
     {
@@ -42,13 +42,10 @@ public static class StudyRemarks
 
     private static IEnumerable<string> OfTariff(Study study)
     {
-        yield return study.Site.BaseLoad > Power.Zero
-            ? $"Bills rest on a stated base load of {FormattableString.Invariant($"{study.Site.BaseLoad.Kilowatts:0.###}")} kW, day and night; effects on demand and price blocks are estimates until meter data are read."
-            : "No base load is stated: the lighting is billed as if it were alone on the meter, so effects on demand and price blocks are estimates.";
         if (study.Tariff.Demand.Count > 0)
             yield return "Demand is the highest average over windows aligned to the clock.";
         if (study.Tariff.Demand.Any(charge => charge.Ratchet is not null))
-            yield return "The bills show a steady year; in the first months after a change the ratchet still remembers earlier peaks.";
+            yield return "The bills show a steady year. In the first year after a change the ratchet still remembers earlier peaks; year 1 of the cash flow counts that.";
     }
 
     private static IEnumerable<string> OfPlant(PlantInteraction plant)
@@ -62,7 +59,7 @@ public static class StudyRemarks
     private static IEnumerable<string> OfSchedules(StudyContext context)
     {
         var study = context.Study;
-        yield return $"The year looked at is {context.Year.Year}, at the clock of {study.Site.TimeZone}. A lit day belongs to the day its lights come on.";
+        yield return $"The year looked at {SpanOf(context.Year)}, at the clock of {study.Site.TimeZone}. A lit day belongs to the day its lights come on.";
         var stages = study.Areas.Where(area => area.GrowsCrop).SelectMany(area => area.Seasons).SelectMany(season => season.Stages).ToList();
         if (stages.Any(stage => stage.ClockRule == ClockRule.CountsHours))
             yield return "Controllers that count hours keep their lit hours on the nights the clocks change; the others follow the clock.";
@@ -71,6 +68,10 @@ public static class StudyRemarks
         if (stages.Any(stage => stage.LitStep is not null))
             yield return "Direct-wire tubes keep the switching steps of the lamps they replace; new luminaires have none and burn whole.";
     }
+
+    private static string SpanOf(SiteYear year) => year.IsCalendarYear
+        ? $"is {year.Year}"
+        : $"is the twelve billing months from {CheckText.Date(year.FirstDay)} to {CheckText.Date(year.LastDay)}, {year.Months.Sum(month => month.DayCount)} days";
 
     private static IEnumerable<string> OfMoney(Study study)
     {

@@ -11,6 +11,8 @@ internal static class CheckText
 
     public static string Day(LocalDate day) => $"{day.Day} {MonthName(day.Month)}";
 
+    public static string Date(LocalDate day) => FormattableString.Invariant($"{Day(day)} {day.Year}");
+
     private static string MonthName(int month) => month switch
     {
         1 => "January", 2 => "February", 3 => "March", 4 => "April", 5 => "May", 6 => "June",

@@ -12,6 +12,7 @@ internal static class StudyCheck
         AreaCheck.Run(study, problems);
         LineCheck.Run(study, problems);
         TariffCheck.Run(study, problems);
+        MeterCheck.Run(study, problems);
         OptionCheck.Run(study, problems);
         AssumptionsCheck.Run(study, problems);
         CatalogueCheck.Run(study, problems);

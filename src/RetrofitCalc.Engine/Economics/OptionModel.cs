@@ -36,11 +36,8 @@ internal sealed class OptionModel
     public BillSaving Bill()
     {
         var now = _now.Likely();
-        return BillSavings.Of(now.Bills, After.Bills, After.Bills, MeterEnergy(now), MeterEnergy(now) - MeterEnergy(After));
+        return BillSavings.Of(now.Bills, _plan.FirstYearBills(), After.Bills, now.MeterEnergy, now.MeterEnergy - After.MeterEnergy);
     }
-
-    private static Energy MeterEnergy(LightingCase lighting) => Energy.FromKilowattHours(
-        lighting.Bills.SelectMany(bill => bill.Lines).Where(line => line.Kind == BillLineKind.Energy).Sum(line => line.Quantity));
 
     private Assumptions Assumptions => _now.Context.Study.Assumptions;
 
@@ -51,7 +48,7 @@ internal sealed class OptionModel
         var now = _now.Under(inModel with { ProposedWatts = 1, ReplacementLife = 1 });
         var after = _plan.Totals(inModel);
         var firstCost = FirstCosts.Net(_gross, perturbation.FirstCost, Incentive(now, after), _option.Costs.IncentiveCap);
-        var saving = now.Cost - after.Cost;
+        var saving = new YearlySaving(now.Cost - after.FirstYearCost, now.Cost - after.Cost);
         return new OptionOutcome(firstCost, saving, CashFlows.Of(firstCost.Total, saving, Maintenance(now, after), Assumptions));
     }
 

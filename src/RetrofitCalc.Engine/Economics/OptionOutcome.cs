@@ -6,9 +6,9 @@ namespace RetrofitCalc.Engine.Economics;
 
 /// <summary>The money of an option under one set of inputs.</summary>
 /// <param name="FirstCost">First cost.</param>
-/// <param name="AnnualSaving">Bill and fuel saved in year 1.</param>
+/// <param name="Saving">Bill and fuel saved.</param>
 /// <param name="Flows">Net flows, year 0 first.</param>
-internal sealed record OptionOutcome(FirstCost FirstCost, Money AnnualSaving, IReadOnlyList<CashFlowYear> Flows)
+internal sealed record OptionOutcome(FirstCost FirstCost, YearlySaving Saving, IReadOnlyList<CashFlowYear> Flows)
 {
     /// <summary>Net flow of each year, year 0 first.</summary>
     public IReadOnlyList<Money> Net { get; } = [.. Flows.Select(flow => flow.Net)];

@@ -19,8 +19,7 @@ public static class LitSpells
     public static IReadOnlyList<LitSpell> Of(Area area, SiteYear year)
     {
         var spells = new List<LitSpell>();
-        var dayBefore = new LocalDate(year.Year, 1, 1).PlusDays(-1);
-        foreach (var day in year.Days.Prepend(dayBefore))
+        foreach (var day in year.Days.Prepend(year.FirstDay.PlusDays(-1)))
         {
             if (area.GrowsCrop)
                 AddStage(spells, area, day, year);

@@ -13,7 +13,6 @@ public sealed class SiteTimeline
     private readonly List<int[]> _states = [];
     private readonly List<long> _starts = [];
     private readonly List<int> _stateOf = [];
-    private readonly long _end;
 
     /// <summary>Lays the areas' spells over each other.</summary>
     /// <param name="areas">Operation of each area.</param>
@@ -21,7 +20,7 @@ public sealed class SiteTimeline
     /// <param name="year">The year.</param>
     public SiteTimeline(IReadOnlyList<AreaOperation> areas, IReadOnlyList<int> firstSlot, SiteYear year)
     {
-        _end = year.End;
+        Year = year;
         var known = new Dictionary<int[], int>(new SameSlots());
         var current = new int[areas.Count];
         Array.Fill(current, Dark);
@@ -33,10 +32,13 @@ public sealed class SiteTimeline
             start = Math.Max(start, time);
             current[area] = slot;
         }
-        if (start < _end)
+        if (start < year.End)
             Close(start, current, known);
         Hours = StateHours();
     }
+
+    /// <summary>The year at the site's clock.</summary>
+    public SiteYear Year { get; }
 
     /// <summary>Distinct states: the slot each area is in, or <see cref="Dark"/>.</summary>
     public IReadOnlyList<IReadOnlyList<int>> States => _states;
@@ -53,7 +55,7 @@ public sealed class SiteTimeline
 
     /// <summary>Instant after the last of a segment. [s since 1970]</summary>
     /// <param name="segment">Index of the segment.</param>
-    public long EndOf(int segment) => segment + 1 < _starts.Count ? _starts[segment + 1] : _end;
+    public long EndOf(int segment) => segment + 1 < _starts.Count ? _starts[segment + 1] : Year.End;
 
     /// <summary>State of a segment.</summary>
     /// <param name="segment">Index of the segment.</param>

@@ -60,7 +60,7 @@ public sealed record MeterComparison
     /// <summary>Energy on the meter in the year.</summary>
     public required Energy Metered { get; init; }
 
-    /// <summary>Of it, what the surveyed lighting explains, without plant. [unitless, 0 or more; above 1 the survey exceeds the meter]</summary>
+    /// <summary>Of it, what the surveyed lighting explains, without plant. [unitless, 0 or more; above 1 the survey exceeds the meter; 0 when the meter shows no energy]</summary>
     public required double LightingShare { get; init; }
 
     /// <summary>Intervals in which the surveyed lighting and its plant draw more than the meter shows. [count]</summary>

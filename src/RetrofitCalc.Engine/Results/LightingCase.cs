@@ -3,7 +3,7 @@ using RetrofitCalc.Engine.Quantities;
 
 namespace RetrofitCalc.Engine.Results;
 
-/// <summary>One state of the lighting, evaluated over a calendar year: as it is, or after an option.</summary>
+/// <summary>One state of the lighting, evaluated over twelve billing months: as it is, or after an option.</summary>
 public sealed record LightingCase
 {
     /// <summary>Name: "Now", or the option's.</summary>
@@ -26,6 +26,9 @@ public sealed record LightingCase
 
     /// <summary>Highest windows behind the demand charges, month by month.</summary>
     public IReadOnlyList<DemandPeak> Peaks { get; init; } = [];
+
+    /// <summary>Energy of the whole meter in the year: everything else, lighting and the plant that follows.</summary>
+    public Energy MeterEnergy { get; init; }
 
     /// <summary>Lamps, ballasts, tubes falling due within the study period, by date.</summary>
     public required IReadOnlyList<ReplacementEvent> Replacements { get; init; }

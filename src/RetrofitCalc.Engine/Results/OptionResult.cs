@@ -21,7 +21,7 @@ public sealed record OptionResult
     /// <summary>Undiscounted, with escalated savings and replacements as they fall.</summary>
     public required Payback SimplePayback { get; init; }
 
-    /// <summary>First cost over first-year saving, without escalation or replacements.</summary>
+    /// <summary>First cost over the saving of a steady year, without escalation or replacements.</summary>
     public required Payback PlainPayback { get; init; }
 
     /// <summary>With flows discounted.</summary>
@@ -33,8 +33,11 @@ public sealed record OptionResult
     /// <summary>Rates at which the net present value is zero: none, one or several. [unitless a year]</summary>
     public required IReadOnlyList<double> InternalRates { get; init; }
 
-    /// <summary>Bill saved in the first year, at prices of the start.</summary>
+    /// <summary>Bill and fuel saved in a steady year, at prices of the start.</summary>
     public required Money AnnualBillSaving { get; init; }
+
+    /// <summary>Bill and fuel saved in the first year, when a ratchet still remembers the peaks before the change.</summary>
+    public required Money FirstYearBillSaving { get; init; }
 
     /// <summary>What it saves on the bill, line by line.</summary>
     public required BillSaving Bill { get; init; }
@@ -94,7 +97,7 @@ public sealed record Range<T>(T Low, T Likely, T High);
 /// <summary>Ranges of an option and what makes them wide.</summary>
 /// <param name="Payback">Simple payback. [years; null = never within the study period]</param>
 /// <param name="NetPresentValue">Net present value.</param>
-/// <param name="AnnualBillSaving">Bill saved in the first year.</param>
+/// <param name="AnnualBillSaving">Bill and fuel saved in a steady year.</param>
 /// <param name="FirstCost">First cost.</param>
 /// <param name="Swings">Each uncertain input alone, widest first.</param>
 public sealed record OptionRanges(

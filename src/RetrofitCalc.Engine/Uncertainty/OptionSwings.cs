@@ -29,7 +29,7 @@ internal static class OptionSwings
         return new OptionRanges(
             PaybackRange(moves, likely),
             Combined(moves, likely, outcome => outcome.NetPresentValue),
-            Combined(moves, likely, outcome => outcome.AnnualSaving),
+            Combined(moves, likely, outcome => outcome.Saving.Steady),
             Combined(moves, likely, outcome => outcome.FirstCost.Total),
             [.. moves.Select(move => SwingOf(move, moves))]);
     }

@@ -39,6 +39,50 @@ public class A_slow_minute_by_minute_loop
         },
         iter: 12, threads: 1);
 
+    // A meter that shows base load and lighting, as averages of its intervals, tells the bills what the stated base load tells them.
+    [Fact]
+    public void read_by_a_meter_gives_the_bills_of_the_stated_base_load() => Studies.Sample(
+        study =>
+        {
+            double[] kilowatts = [.. MinuteLoop.Lighting(study, MinuteLoop.HallKilowatts).Select(lighting => lighting + study.Site.BaseLoad.Kilowatts)];
+            var metered = study with { Meter = SampleMeter.OfMinutes(kilowatts, 15) };
+            Assert.Equal(Quantities(study, Kept), Quantities(metered, Kept), new Close());
+            Assert.Equal(Quantities(study, NewHall), Quantities(metered, NewHall), new Close());
+        },
+        iter: 4, threads: 1);
+
+    // Any load on the meter: what the option takes away is taken away minute by minute. Ten luminaires of 60 W for twenty of 158 W.
+    [Fact]
+    public void takes_the_lighting_change_off_the_meter_in_the_minutes_in_which_it_happens() => Studies.Sample(
+        study =>
+        {
+            var meter = SampleMeter.Uneven(2027, 15, 9, 30);
+            var metered = study with { Meter = meter };
+            double[] now = [.. Enumerable.Range(0, 365 * 1440).Select(minute => meter.Watts[minute / 15]!.Value / 1000)];
+            double[] after = [.. now.Zip(MinuteLoop.Lighting(study, MinuteLoop.HallKilowatts).Zip(MinuteLoop.Lighting(study, 0.6)), (whole, hall) => whole - hall.First + hall.Second)];
+            Assert.Equal(Sorted(MinuteLoop.Quantities(study, now)), Quantities(metered, Kept), new Close());
+            Assert.Equal(Sorted(MinuteLoop.Quantities(study, after)), Quantities(metered, NewHall), new Close());
+        },
+        iter: 4, threads: 1);
+
+    private static readonly Dictionary<string, Measure> Kept = [];
+
+    private static readonly Dictionary<string, Measure> NewHall = new() { ["hall"] = new ReplaceLuminaire(SampleCatalogue.NewLuminaire.Id, 0.5) };
+
+    private static IEnumerable<double> Quantities(Study study, Dictionary<string, Measure> measures) =>
+        CaseEvaluation.Evaluate(new(study), "Case", measures, null, Perturbation.None).Bills
+            .SelectMany(bill => bill.Lines.Where(line => line.Kind != BillLineKind.Fixed)).Select(line => line.Quantity);
+
+    private static IEnumerable<double> Sorted(Dictionary<(int Month, BillLineKind Kind, int Charge), double> quantities) =>
+        quantities.OrderBy(quantity => quantity.Key).Select(quantity => quantity.Value);
+
+    private sealed class Close : IEqualityComparer<double>
+    {
+        public bool Equals(double x, double y) => Math.Abs(x - y) < 1e-6;
+
+        public int GetHashCode(double value) => 0;
+    }
+
     private static Study Build(Stage first, Stage second, int days, LocalTime on, LocalTime off, string zone)
     {
         var tariff = SampleTariff.TimeOfUse;

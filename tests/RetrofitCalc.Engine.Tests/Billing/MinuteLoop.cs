@@ -10,17 +10,28 @@ internal static class MinuteLoop
     // Sample catalogue: two 29 W lamps at 0.88 / 0.93 on 40 luminaires; three in two steps on 12; 158 W on 20.
     private const double LampKilowatts = 0.029 * 0.88 / 0.93;
 
-    public static Dictionary<(int Month, BillLineKind Kind, int Charge), double> Run(Study study)
+    public const double HallKilowatts = 0.158 * 20;
+
+    /// <summary>Energy by charge and peak by demand charge of the whole load.</summary>
+    public static Dictionary<(int Month, BillLineKind Kind, int Charge), double> Run(Study study) =>
+        Quantities(study, [.. Lighting(study, HallKilowatts).Select(lighting => lighting + study.Site.BaseLoad.Kilowatts)]);
+
+    /// <summary>Energy by charge and peak by demand charge of any load.</summary>
+    public static Dictionary<(int Month, BillLineKind Kind, int Charge), double> Quantities(Study study, double[] kilowatts) =>
+        Meter(DateTimeZoneProviders.Tzdb[study.Site.TimeZone], Start(study), kilowatts);
+
+    /// <summary>Lighting in each minute of 2027. [kW]</summary>
+    public static double[] Lighting(Study study, double hallKilowatts)
     {
         var zone = DateTimeZoneProviders.Tzdb[study.Site.TimeZone];
-        var start = zone.AtStartOfDay(new LocalDate(2027, 1, 1)).ToInstant();
-        var minutes = (int)(zone.AtStartOfDay(new LocalDate(2028, 1, 1)).ToInstant() - start).TotalMinutes;
-        var kilowatts = new double[minutes];
-        Array.Fill(kilowatts, study.Site.BaseLoad.Kilowatts);
+        var start = Start(study);
+        var kilowatts = new double[(int)(zone.AtStartOfDay(new LocalDate(2028, 1, 1)).ToInstant() - start).TotalMinutes];
         Light(study.Areas[0], zone, start, kilowatts, step => step is null ? LampKilowatts * (80 + 36) : LampKilowatts * (80 + 12));
-        Light(study.Areas[1], zone, start, kilowatts, _ => 0.158 * 20);
-        return Meter(zone, start, kilowatts);
+        Light(study.Areas[1], zone, start, kilowatts, _ => hallKilowatts);
+        return kilowatts;
     }
+
+    private static Instant Start(Study study) => DateTimeZoneProviders.Tzdb[study.Site.TimeZone].AtStartOfDay(new LocalDate(2027, 1, 1)).ToInstant();
 
     private static void Light(Area area, DateTimeZone zone, Instant start, double[] kilowatts, Func<string?, double> drawn)
     {

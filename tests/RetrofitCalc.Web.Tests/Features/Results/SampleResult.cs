@@ -108,6 +108,7 @@ public static class SampleResult
         NetPresentValue = Money.FromUnits(150),
         InternalRates = [0.112],
         AnnualBillSaving = Money.FromUnits(400),
+        FirstYearBillSaving = Money.FromUnits(400),
         Bill = BillSavings.Of([], [], [], Energy.Zero, Energy.Zero),
         Ranges = new OptionRanges(new(2.1, 2.5, 3), Range(100, 150, 220), Range(380, 400, 430), Range(1100, 1200, 1400),
             [new Swing("FirstCost", "First cost", "Get one written offer.", new(2.2, 2.5, 2.9), Range(120, 150, 180), new(2.3, 2.5, 2.7))]),

@@ -1,0 +1,60 @@
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Engine.Uncertainty;
+
+namespace RetrofitCalc.Engine.Cases;
+
+/// <summary>Lays the present lighting beside the meter, interval by interval.</summary>
+internal static class MeterComparisons
+{
+    /// <summary>Below this an excess is rounding. [kW]</summary>
+    private const double Tolerance = 1e-6;
+
+    /// <summary>The comparison; null without meter data.</summary>
+    /// <param name="context">The study's context.</param>
+    public static MeterComparison? Of(StudyContext context)
+    {
+        if (context.Study.Meter is not { } meter)
+            return null;
+        var lighting = context.PresentUnder(Perturbation.None).Lighting;
+        var metered = Energy.FromKilowattHours(context.Load.MeteredCells!.Sum());
+        var (exceeded, largest) = Excess(context, lighting.StateKilowatts);
+        var (first, count) = IntervalsOf(context);
+        return new()
+        {
+            Metered = metered,
+            LightingShare = metered > Energy.Zero ? lighting.Lighting / metered : 0,
+            Intervals = count,
+            IntervalsExceeded = exceeded,
+            LargestExcess = Power.FromKilowatts(largest),
+            Filled = meter.Filled.Sum(gap => Math.Max(0, Math.Min(gap.First + gap.Count, first + count) - Math.Max(gap.First, first))),
+        };
+    }
+
+    private static (int First, int Count) IntervalsOf(StudyContext context)
+    {
+        var (year, seconds) = (context.Year, context.Load.Meter!.Seconds);
+        return ((int)((year.Start - year.StartOf(context.Study.Meter!.FirstDay)) / seconds), (int)((year.End - year.Start) / seconds));
+    }
+
+    private static (int Exceeded, double LargestKilowatts) Excess(StudyContext context, double[] stateKilowatts)
+    {
+        var (meter, site) = (context.Load.Meter!, context.Load.Timeline);
+        var (exceeded, largest, segment) = (0, 0.0, 0);
+        for (var from = context.Year.Start; from < context.Year.End; from += meter.Seconds)
+        {
+            var (to, lighting) = (Math.Min(from + meter.Seconds, context.Year.End), 0.0);
+            while (site.EndOf(segment) <= from)
+                segment++;
+            for (var at = segment; at < site.Count && site.StartOf(at) < to; at++)
+                lighting += stateKilowatts[site.StateOf(at)] * (Math.Min(to, site.EndOf(at)) - Math.Max(from, site.StartOf(at))) / (to - from);
+            var excess = lighting - meter.Average(from, to);
+            if (excess <= Tolerance)
+                continue;
+            exceeded++;
+            largest = Math.Max(largest, excess);
+        }
+        return (exceeded, largest);
+    }
+}
