@@ -52,7 +52,7 @@ internal sealed class ResultText
         var years = _result.Study.Assumptions.StudyYears;
         Options("First cost after incentive", o => _text.Money(PrintedSums.Of(o.FirstCost)));
         Options("  incentive", o => _text.Money(o.FirstCost.Incentive));
-        Options("Saved on bills in the first year", o => _text.Money(PrintedSums.Cost(_result.Now) - PrintedSums.Cost(o.After)));
+        Options("Saved on bills in a steady year", o => _text.Money(PrintedSums.Cost(_result.Now) - PrintedSums.Cost(o.After)));
         Options("Simple payback", o => _text.Payback(o.SimplePayback, years));
         Options("  its range", o => _text.Range(o.Ranges.Payback, years));
         Options("  without escalation, replacements", o => _text.Payback(o.PlainPayback, years));

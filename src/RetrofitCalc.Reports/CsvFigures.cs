@@ -41,7 +41,8 @@ internal static class CsvFigures
     [
         row("first cost", money, o => o.FirstCost.Total.Units),
         row("incentive", money, o => o.FirstCost.Incentive.Units),
-        row("bill saved, first year", money, o => o.AnnualBillSaving.Units),
+        row("bill and fuel saved, steady year", money + "/yr", o => o.AnnualBillSaving.Units),
+        row("bill and fuel saved, first year", money, o => o.FirstYearBillSaving.Units),
         row("simple payback", "yr; empty = never", o => o.SimplePayback.Years),
         row("simple payback lost again", "1 = yes", o => o.SimplePayback.LostAgain ? 1 : 0),
         row("payback without price rises or replacements", "yr; empty = never", o => o.PlainPayback.Years),

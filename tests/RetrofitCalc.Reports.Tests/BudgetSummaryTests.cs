@@ -33,6 +33,14 @@ public class Figures_of_a_budget_summary
     }
 
     [Fact]
+    public void the_first_sheet_says_what_a_ratchet_keeps_back_in_the_first_year()
+    {
+        var summary = BudgetSummary.From(Samples.Ratcheted, Samples.Request);
+        Assert.Contains("; first year $", summary.Figures[1].Note);
+        Assert.Contains("because the ratchet remembers earlier peaks", summary.Lead);
+    }
+
+    [Fact]
     public void another_option_can_be_asked_for_and_an_unknown_one_is_refused()
     {
         var other = Samples.Quillmere.Options.First(o => o != Samples.Quillmere.Chosen);

@@ -23,6 +23,9 @@ internal static class Samples
     /// <summary>The option asked for costs so much that it never pays back; sixty lines with long names.</summary>
     public static StudyResult Crowded { get; } = StudyEvaluation.Run(Crowd(WorkedExample.Load()), Request.Rules);
 
+    /// <summary>Billed demand never falls below the highest of the eleven months before, so that the first year saves nothing on it.</summary>
+    public static StudyResult Ratcheted { get; } = StudyEvaluation.Run(Ratchet(WorkedExample.Load()), Request.Rules);
+
     public static StudyResult InRupees { get; } = In("en-IN", "INR");
 
     public static StudyResult In(string culture, string currency, string? jurisdiction = "us")
@@ -62,6 +65,11 @@ internal static class Samples
         SummaryPdf.Write(BudgetSummary.From(result, Request), File(result), bytes);
         return bytes.ToArray();
     }
+
+    private static Study Ratchet(Study study) => study with
+    {
+        Tariff = study.Tariff with { Demand = [.. study.Tariff.Demand.Select(charge => charge with { Ratchet = new Ratchet(1), When = new TariffHours() })] },
+    };
 
     private static Study Crowd(Study study)
     {

@@ -31,6 +31,17 @@ public class Summary_workbook
     }
 
     [Fact]
+    public void counts_what_a_ratchet_keeps_back_in_the_first_year()
+    {
+        var option = Samples.Ratcheted.Chosen!;
+        Assert.True(option.Bill.Demand > option.Bill.FirstYearDemand);
+        using var book = new RecalculatedWorkbook(Book(Samples.Ratcheted, null));
+        SameBill(option.Bill, book);
+        SameFlows(option, book);
+        Assert.Equal(option.NetPresentValue.Units, book.Number("Summary", "Net present value"), HalfACent);
+    }
+
+    [Fact]
     public void says_never_where_the_money_does_not_come_back()
     {
         var result = Samples.Crowded;

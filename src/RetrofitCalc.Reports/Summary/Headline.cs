@@ -51,6 +51,10 @@ internal static class Headline
         ];
     }
 
+    /// <summary>What a ratchet keeps back at first.</summary>
+    private static string FirstYear(OptionResult option, QuantityText text) =>
+        (option.AnnualBillSaving - option.FirstYearBillSaving).Units >= 0.5 ? $"; first year {text.Money(option.FirstYearBillSaving)}" : "";
+
     private static KeyFigure[] OfOption(SummaryContext context, PrintedOption option)
     {
         var (text, ranges) = (context.Text, option.Result.Ranges);
@@ -58,7 +62,7 @@ internal static class Headline
         return
         [
             new("First cost after incentive", text.Money(option.FirstCost), text.Range(ranges.FirstCost)),
-            new("Bill saved, first year", text.Money(option.BillSaving), $"{text.Range(ranges.AnnualBillSaving)}; {share}"),
+            new("Bill saved a year", text.Money(option.BillSaving), $"{text.Range(ranges.AnnualBillSaving)}; {share}{FirstYear(option.Result, text)}"),
             new("Payback, upkeep counted", BigPayback(option.Result, context), PaybackNote(option.Result, context)),
             new($"Net present value, {context.Years} yr", text.Money(option.Result.NetPresentValue), text.Range(ranges.NetPresentValue)),
         ];

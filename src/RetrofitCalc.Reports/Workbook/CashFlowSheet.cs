@@ -17,8 +17,15 @@ internal sealed class CashFlowSheet
         Sheet.Texts(CellStyle.Title, Name);
         Sheet.Texts(CellStyle.Head, ["Year", "First cost", "Energy saved", "Replacements saved, prices of the start", "Replacements saved", "Net", "Sum so far", "Discounted", "Discounted sum", "Back in (years)", "Back, discounted"]);
         _first = Sheet.RowNumber + 1;
-        foreach (var year in context.Option?.CashFlow ?? []) Row(year, costEscalation, inputs, year.Year == 0 ? $"-{firstCost}" : saving);
+        foreach (var year in context.Option?.CashFlow ?? []) Row(year, costEscalation, inputs, Amount(year.Year));
         _last = Sheet.RowNumber;
+
+        string Amount(int year) => year switch
+        {
+            0 => $"-{firstCost}",
+            1 => $"({saving}-{inputs.FirstYearLess}*{inputs.EnergyPriceFactor})",
+            _ => saving,
+        };
     }
 
     public SheetBuilder Sheet { get; } = new(Name, [8, 15, 15, 22, 18, 15, 15, 15, 16, 14, 16], 2);

@@ -22,6 +22,7 @@ internal sealed class InputsSheet
         Disposal = Add("Recycling", first.Disposal.Units, CellStyle.InputMoney, "sum over the lines");
         FixedSum = Add("Permits and other fixed sums", first.FixedSum.Units, CellStyle.InputMoney);
         Contingency = Add("Contingency, share of parts, labour and recycling", costs.Contingency, CellStyle.InputPercent);
+        FirstYearLess = Add("Saved less in the first year", (option.AnnualBillSaving - option.FirstYearBillSaving).Units, CellStyle.InputMoney, "a ratchet remembers the peaks before the change; sheet Bill");
         Incentive = Add("Incentive, after its cap", first.Incentive.Units, CellStyle.InputMoney, "does not follow other inputs here");
     }
 
@@ -39,6 +40,7 @@ internal sealed class InputsSheet
     public string FixedSum { get; } = "0";
     public string Contingency { get; } = "0";
     public string Incentive { get; } = "0";
+    public string FirstYearLess { get; } = "0";
 
     private string Add(string what, double value, CellStyle style, string remark = "")
     {

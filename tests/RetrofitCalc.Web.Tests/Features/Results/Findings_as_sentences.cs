@@ -44,13 +44,18 @@ public class Findings_as_sentences
 
     [Fact]
     public void the_lead_gives_saving_first_cost_and_open_stops() =>
-        Assert.Equal("It takes $400 off the bill in the first year and costs $1,200 to do. By the bill alone, without the lamps and ballasts no longer bought, it takes 3.0 years. One safety stop is open.",
+        Assert.Equal("It takes $400 a year off the bill and costs $1,200 to do. By the bill alone, without the lamps and ballasts no longer bought, it takes 3.0 years. One safety stop is open.",
             HeadlineFinding.Lead(SampleResult.Small, Text));
+
+    [Fact]
+    public void the_lead_says_what_a_ratchet_keeps_back_in_the_first_year() =>
+        Assert.StartsWith("It takes $400 a year off the bill, $300 in the first, and costs $1,200 to do.",
+            HeadlineFinding.Lead(SampleResult.With(o => o with { FirstYearBillSaving = Money.FromUnits(300) }), Text));
 
     // 850 now, 890 after.
     [Fact]
     public void the_lead_calls_a_dearer_bill_dearer() =>
-        Assert.StartsWith("It adds $40 to the bill",
+        Assert.StartsWith("It adds $40 a year to the bill",
             HeadlineFinding.Lead(SampleResult.With(o => o with { After = o.After with { Seasons = [o.After.Site with { Cost = Money.FromUnits(890) }] } }), Text));
 
     // 1,000 W of 7,200 W are lost: 13.9 %.

@@ -19,10 +19,14 @@ public static class HeadlineFinding
         if (result.Chosen is not { } option) return "There is nothing to compare them with yet.";
         var (now, after) = (PrintedSums.Cost(result.Now), PrintedSums.Cost(option.After));
         var bill = after <= now
-            ? $"It takes {text.Money(now - after)} off the bill in the first year"
-            : $"It adds {text.Money(after - now)} to the bill in the first year";
+            ? $"It takes {text.Money(now - after)} a year off the bill{FirstYear(option, text)}"
+            : $"It adds {text.Money(after - now)} a year to the bill";
         return $"{bill} and costs {text.Money(PrintedSums.Of(option.FirstCost))} to do. {BillAlone(option, text)}{LostAgain(option)}{Stops(result)}";
     }
+
+    /// <summary>What a ratchet keeps back at first.</summary>
+    private static string FirstYear(OptionResult option, QuantityText text) =>
+        (option.AnnualBillSaving - option.FirstYearBillSaving).Units >= 0.5 ? $", {text.Money(option.FirstYearBillSaving)} in the first," : "";
 
     private static string Of(OptionResult option, QuantityText text)
     {
