@@ -29,6 +29,20 @@ internal static class SyntheticStudy
         };
     }
 
+    /// <summary>A year of readings every 15 minutes: a day shape, a season and a saw, nothing random.</summary>
+    public static MeterYear Meter { get; } = new()
+    {
+        Name = "Invented meter", Source = Invented, FirstDay = new(2027, 1, 1), IntervalMinutes = 15,
+        Watts = [.. Enumerable.Range(0, 365 * 96).Select(i => (double?)Math.Round(90_000 + 25_000 * Math.Sin(i % 96 / 96.0 * Math.Tau) + 10_000 * Math.Cos(i / 35_040.0 * Math.Tau) + i * 37 % 1_009))],
+    };
+
+    /// <summary>The same study with the meter's year and some options, all alike but for their prices.</summary>
+    public static Study Metered(int lines, int options)
+    {
+        var study = Sized(lines);
+        return study with { Meter = Meter, Options = [.. Enumerable.Range(0, options).Select(i => study.Options[i % study.Options.Count] with { Id = $"option-{i}" })] };
+    }
+
     private static SurveyLine Line(int i, int areas, int setUps) => new()
     {
         Id = $"line-{i}", Name = $"Line {i}", Area = $"area-{i % areas}", SetUp = $"set-up-{i * 7 % setUps}", Count = 4 + i % 23, LampsOut = i % 5,
@@ -52,7 +66,7 @@ internal static class SyntheticStudy
         Name = name, Days = days, LightsOn = new(hour, i * 5 % 60), LightsOff = new((hour + 16) % 24, i * 5 % 60), LitStep = step,
     };
 
-    private static Tariff FullTariff
+    public static Tariff FullTariff
     {
         get
         {

@@ -1,4 +1,3 @@
-using NodaTime;
 using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Studies;
 
@@ -31,7 +30,7 @@ public sealed class DemandWindows
             while (at < to)
             {
                 // Windows are aligned to the wall clock: the first may be short where the clocks change by less than a window.
-                var intoWindow = site.Year.WallTime(at).TimeOfDay.TickOfDay / NodaConstants.TicksPerSecond % window;
+                var intoWindow = site.Year.SecondOfDay(at) % window;
                 at = Sweep(at, intoWindow == 0 ? to : Math.Min(to, at + window - intoWindow), window);
             }
         }
@@ -80,8 +79,7 @@ public sealed class DemandWindows
     {
         var highest = _whole.GetValueOrDefault(state, _meter is null ? 0 : double.NegativeInfinity);
         if (_meter is not null)
-            for (; from < to; from += window)
-                highest = Math.Max(highest, _meter.Average(from, Math.Min(to, from + window)));
+            highest = Math.Max(highest, _meter.HighestAverage(from, to, window));
         _whole[state] = highest;
     }
 

@@ -75,6 +75,14 @@ public sealed class TariffCalendar
         return kilowattHours;
     }
 
+    /// <summary>Cell that holds an instant.</summary>
+    /// <param name="instant">An instant within the year. [s since 1970]</param>
+    public int CellAt(long instant)
+    {
+        var found = _pieces.BinarySearch((instant, int.MaxValue));
+        return _pieces[(found >= 0 ? found : ~found) - 1].Cell;
+    }
+
     private void Lay(int month, BillingMonth span)
     {
         var days = new Dictionary<(string InForce, bool Weekend), (long From, int Cell)[]>();

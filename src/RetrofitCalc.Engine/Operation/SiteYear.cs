@@ -79,6 +79,14 @@ public sealed class SiteYear
     /// <param name="wallTime">Local date and time.</param>
     public long At(LocalDateTime wallTime) => Zone.AtLeniently(wallTime).ToInstant().ToUnixTimeSeconds();
 
+    /// <summary>Seconds of the wall clock's day at an instant. [s]</summary>
+    /// <param name="instant">The instant. [s since 1970]</param>
+    public long SecondOfDay(long instant)
+    {
+        var wall = (instant + Zone.GetUtcOffset(Instant.FromUnixTimeSeconds(instant)).Seconds) % NodaConstants.SecondsPerDay;
+        return wall < 0 ? wall + NodaConstants.SecondsPerDay : wall;
+    }
+
     /// <summary>Wall time of an instant.</summary>
     /// <param name="instant">The instant. [s since 1970]</param>
     public LocalDateTime WallTime(long instant) => Instant.FromUnixTimeSeconds(instant).InZone(Zone).LocalDateTime;
