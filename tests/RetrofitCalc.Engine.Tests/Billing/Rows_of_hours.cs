@@ -47,11 +47,9 @@ public class Rows_of_hours
         var table = HourTable.Of(EnergyPeriods, cells);
         var tariff = new Tariff { Name = "T", Energy = table.ToCharges(), Holidays = [new FixedHoliday(new(7, 4))] };
         var calendar = new TariffCalendar(tariff, new SiteYear("UTC", 2028));
-        var billed = from month in Enumerable.Range(1, 12)
-                     from charge in Enumerable.Range(0, calendar.Charges)
-                     group calendar.CellHours[(month - 1) * calendar.Charges + charge] by (month, tariff.Energy[charge].Name) into cell
-                     where cell.Sum() > 0
-                     select (cell.Key.month, cell.Key.Name, cell.Sum());
+        var billed = from cell in calendar.Cells.Zip(calendar.CellHours)
+                     group cell.Second by (Month: cell.First.Month + 1, tariff.Energy[cell.First.Charge].Name) into cell
+                     select (cell.Key.Month, cell.Key.Name, cell.Sum());
         var looked = from day in calendar.Year.Days
                      from hour in Enumerable.Range(0, 24)
                      group hour by (day.Month, EnergyPeriods[table.At(TariffDay.IsWeekend(tariff, day), day.Month, hour)[0]].Name) into cell
