@@ -24,6 +24,15 @@ public static class StudyEvaluation
         return problems.Found;
     }
 
+    /// <summary>What makes a tariff impossible to bill at a site whose power factor is known; paths begin with "Tariff".</summary>
+    /// <param name="tariff">The tariff.</param>
+    public static IReadOnlyList<StudyProblem> Check(Tariff tariff)
+    {
+        var problems = new Problems();
+        TariffCheck.Run(new Study { Name = "", Site = new Site { Name = "", PowerFactor = 1 }, Tariff = tariff }, problems);
+        return problems.Found;
+    }
+
     /// <summary>Evaluates a study.</summary>
     /// <param name="study">A study without problems.</param>
     /// <param name="rules">Safety rules.</param>
