@@ -13,6 +13,8 @@ public abstract class RetrofitContext(DbContextOptions options) : DbContext(opti
     public DbSet<StudyRevisionRow> StudyRevisions => Set<StudyRevisionRow>();
     public DbSet<CatalogueRow> CatalogueRows => Set<CatalogueRow>();
     public DbSet<CatalogueHistoryRow> CatalogueHistory => Set<CatalogueHistoryRow>();
+    public DbSet<TariffRow> Tariffs => Set<TariffRow>();
+    public DbSet<TariffHistoryRow> TariffHistory => Set<TariffHistoryRow>();
     public DbSet<SettingRow> Settings => Set<SettingRow>();
 
     /// <summary>Makes the database ready to be migrated by this process alone.</summary>
@@ -55,6 +57,16 @@ public abstract class RetrofitContext(DbContextOptions options) : DbContext(opti
         {
             edit.Property(e => e.Id).ValueGeneratedNever();
             edit.HasIndex(e => new { e.EntryId, e.Version });
+        });
+        model.Entity<TariffRow>(row =>
+        {
+            row.Property(r => r.Id).HasMaxLength(200);
+            row.Property(r => r.Version).IsConcurrencyToken();
+        });
+        model.Entity<TariffHistoryRow>(edit =>
+        {
+            edit.Property(e => e.Id).ValueGeneratedNever();
+            edit.HasIndex(e => new { e.TariffId, e.Version });
         });
         model.Entity<SettingRow>(setting =>
         {

@@ -21,7 +21,7 @@ public static class RetrofitDataServices
             Add<SqliteRetrofitContext>(services, options => options.UseSqlite(SqliteConnectionString(configuration)));
         services.TryAddSingleton<IClock>(SystemClock.Instance);
         return services.AddSingleton<StudyStore>().AddSingleton<StudyHistory>().AddSingleton<CatalogueStore>()
-            .AddSingleton<SettingsStore>().AddSingleton<DatabaseStart>();
+            .AddSingleton<TariffLibrary>().AddSingleton<SettingsStore>().AddSingleton<DatabaseStart>();
     }
 
     private static void Add<T>(IServiceCollection services, Action<DbContextOptionsBuilder> database) where T : RetrofitContext

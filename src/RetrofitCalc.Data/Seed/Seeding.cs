@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace RetrofitCalc.Data.Seed;
 
-/// <summary>Puts the shipped catalogue and the worked example into a database, once. Running it again changes nothing.</summary>
+/// <summary>Puts the shipped catalogue, tariffs and the worked example into a database, once. Running it again changes nothing.</summary>
 internal sealed class Seeding(RetrofitContext db, Instant now)
 {
     /// <summary>In one transaction, so that an interrupted start leaves nothing half done.</summary>
@@ -14,6 +14,7 @@ internal sealed class Seeding(RetrofitContext db, Instant now)
         db.ChangeTracker.Clear();
         await using var transaction = await db.Database.BeginTransactionAsync(stop);
         await new CatalogueSeeding(db, now).RunAsync(stop);
+        await new TariffSeeding(db, now).RunAsync(stop);
         await new ExampleSeeding(db, now).RunAsync(stop);
         await db.SaveChangesAsync(stop);
         await transaction.CommitAsync(stop);

@@ -12,6 +12,7 @@ public abstract class TestDatabase : IAsyncLifetime
     public StudyStore Studies => Get<StudyStore>();
     public StudyHistory History => Get<StudyHistory>();
     public CatalogueStore Catalogue => Get<CatalogueStore>();
+    public TariffLibrary Tariffs => Get<TariffLibrary>();
     public SettingsStore Settings => Get<SettingsStore>();
     public DatabaseStart Start => Get<DatabaseStart>();
     public SteppedClock Clock { get; } = new();
