@@ -1,4 +1,3 @@
-using RetrofitCalc.Engine.Heat;
 using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Uncertainty;
@@ -14,8 +13,7 @@ internal sealed class CaseLoad
     {
         _context = context;
         HoursFactors = [.. context.LitAreas.Select(area => area.PossibleFactor(perturbation.Hours))];
-        var electricShare = PlantResponse.ElectricShare(context.Study.Site.Plant);
-        PlantWeights = [.. context.Load.Slots.Select(slot => 1 + context.LitAreas[slot.Area].Area.HeatInSpace * electricShare)];
+        PlantWeights = [.. context.Load.Slots.Select(slot => 1 + slot.Plant.Electricity)];
         SlotKilowatts = slots.Kilowatts(perturbation);
         SlotLossKilowatts = slots.LossKilowatts(perturbation);
         StateKilowatts = [.. context.Load.Timeline.States.Select(Kilowatts)];
@@ -43,9 +41,9 @@ internal sealed class CaseLoad
     /// <summary>Lighting energy in the year.</summary>
     public Energy Lighting => Energy.FromKilowattHours(Enumerable.Range(0, SlotKilowatts.Length).Sum(KilowattHours));
 
-    /// <summary>Heat of the lights within the conditioned space in the year.</summary>
-    public Energy HeatInSpace => Energy.FromKilowattHours(_context.Load.Slots.Index()
-        .Sum(slot => KilowattHours(slot.Index) * _context.LitAreas[slot.Item.Area].Area.HeatInSpace));
+    /// <summary>What the fuel that the lights' heat makes unnecessary would have cost in the year.</summary>
+    public Money FuelSaved => Money.FromUnits(_context.Load.Slots.Index()
+        .Sum(slot => KilowattHours(slot.Index) * slot.Item.Plant.FuelTherms * _context.LitAreas[slot.Item.Area].Plant.FuelPricePerTherm.Units));
 
     /// <summary>Hours of a slot in the year. [h]</summary>
     public double HoursOf(int slot) => _context.Load.Slots[slot].Hours * HoursFactors[_context.Load.Slots[slot].Area];

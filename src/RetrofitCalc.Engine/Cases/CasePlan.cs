@@ -83,8 +83,7 @@ public sealed class CasePlan
         var load = new CaseLoad(_context, _slots, perturbation);
         var bills = new CaseBills(_context, load, perturbation);
         var (whole, rest) = (CaseBills.Total(bills.Steady), CaseBills.Total(bills.Rest));
-        var plant = _context.Study.Site.Plant;
-        var fuel = plant.FuelPricePerTherm * PlantResponse.FuelTherms(plant, load.HeatInSpace);
+        var fuel = load.FuelSaved;
         var cost = whole - rest - fuel;
         trace?.Add("Yearly cost of the lighting", "cost = bill(whole meter) − bill(without lighting and plant) − fuel saved (E-09)",
             [new("bill of the whole meter", whole.Units, "currency"), new("bill without lighting and plant", rest.Units, "currency"), new("fuel saved", fuel.Units, "currency")],
@@ -135,6 +134,12 @@ public sealed class CasePlan
         return _replacements[key] = years;
     }
 
+    private static ShareFigures WithPower(ShareFigures figures, AreaOperation area, Power connected, Power loss)
+    {
+        var heat = LightingGain.FromInput(connected, area.Area.HeatInSpace);
+        return figures with { Connected = connected, BallastLoss = loss, Heat = heat, MoisturePerHour = Moisture.KilogramsPerHour(heat * area.Plant.LatentShare) };
+    }
+
     private IEnumerable<ShareFigures> AreaSums(CaseSums sums, Perturbation perturbation)
     {
         var connected = new Power[_context.LitAreas.Count];
@@ -150,12 +155,7 @@ public sealed class CasePlan
         {
             var lit = index < connected.Length && _context.LitAreas[index].Area == area ? index++ : -1;
             var figures = sums.Area(area, lit);
-            yield return lit < 0 ? figures : figures with
-            {
-                Connected = connected[lit],
-                BallastLoss = losses[lit],
-                Heat = LightingGain.FromInput(connected[lit], area.HeatInSpace),
-            };
+            yield return lit < 0 ? figures : WithPower(figures, _context.LitAreas[lit], connected[lit], losses[lit]);
         }
     }
 }

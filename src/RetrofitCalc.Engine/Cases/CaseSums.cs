@@ -36,29 +36,35 @@ internal sealed class CaseSums
     public (Energy Energy, Money Cost) EnergyAndCost(LineLoad load, int areaIndex, Trace? trace = null)
     {
         var (hours, costPerKilowatt) = (0.0, 0.0);
-        var slot = _context.Load.FirstSlots[areaIndex];
-        foreach (var share in load.ModeShares)
+        var first = _context.Load.FirstSlots[areaIndex];
+        foreach (var (mode, share) in load.ModeShares.Index())
         {
-            hours += share * _load.HoursOf(slot);
-            costPerKilowatt += share * _slotCostPerKilowatt[slot];
-            if (trace is not null)
-                Record(trace, load, share, slot);
-            slot++;
+            hours += share * _load.HoursOf(first + mode);
+            costPerKilowatt += share * _slotCostPerKilowatt[first + mode];
         }
+        if (trace is not null)
+            Record(trace, load, first);
         return (Energy.FromKilowattHours(load.Connected.Kilowatts * hours), Money.FromUnits(load.Connected.Kilowatts * costPerKilowatt));
     }
 
-    private void Record(Trace trace, LineLoad load, double share, int slot)
+    /// <summary>One step for each season, stage, step and level, whatever the plant does meanwhile.</summary>
+    private void Record(Trace trace, LineLoad load, int first)
     {
-        var mode = _context.Load.Slots[slot].Mode;
+        foreach (var same in load.ModeShares.Index().GroupBy(mode => _context.Load.Slots[first + mode.Index].Mode with { Plant = default }))
+            Record(trace, load, same.Key, [.. same.Select(mode => first + mode.Index)], same.First().Item);
+    }
+
+    private void Record(Trace trace, LineLoad load, LitMode mode, IReadOnlyList<int> slots, double share)
+    {
+        var (hours, price) = (slots.Sum(_load.HoursOf), slots.Sum(slot => _slotCostPerKilowatt[slot]));
         var name = string.Join(", ", new[] { mode.Season, mode.Stage, mode.Step }.Where(part => part is not null));
         trace.Add($"Energy and cost: {name}", "E = P · s · h / 1000 (E-06); cost = P · s / 1000 · price of a kilowatt over these hours (E-09)",
             [
-                new("P", load.Connected.Watts, "W"), new("s, share drawn in this step and level", share, ""), new("h", _load.HoursOf(slot), "h"),
-                new("price of a kilowatt over these hours, plant and fuel included", _slotCostPerKilowatt[slot], "currency/kW"),
-                new("cost", load.Connected.Kilowatts * share * _slotCostPerKilowatt[slot], "currency"),
+                new("P", load.Connected.Watts, "W"), new("s, share drawn in this step and level", share, ""), new("h", hours, "h"),
+                new("price of a kilowatt over these hours, plant and fuel included", price, "currency/kW"),
+                new("cost", load.Connected.Kilowatts * share * price, "currency"),
             ],
-            new("E", load.Connected.Kilowatts * share * _load.HoursOf(slot), "kWh"));
+            new("E", load.Connected.Kilowatts * share * hours, "kWh"));
     }
 
     /// <summary>Sums of an area.</summary>
@@ -92,11 +98,13 @@ internal sealed class CaseSums
             FuelTherms = sum.FuelTherms + area.FuelTherms,
             Cost = sum.Cost + area.Cost,
             Heat = sum.Heat + area.Heat,
+            MoisturePerHour = sum.MoisturePerHour + area.MoisturePerHour,
         }) with { Hours = OperatingTime.FromHours(_context.Load.LitHours) };
 
-    private PlantInteraction Plant => _context.Study.Site.Plant;
+    private AreaOperation Area(int slot) => _context.LitAreas[_context.Load.Slots[slot].Area];
 
-    private double HeatShare(Slot slot) => _context.LitAreas[slot.Area].Area.HeatInSpace;
+    /// <summary>Heat within the conditioned space while a slot lasts. [kW]</summary>
+    private double Heat(int slot) => _load.SlotKilowatts[slot] * Area(slot).Area.HeatInSpace;
 
     private double OwnCostPerKilowatt(int number, LightingCost cost)
     {
@@ -104,30 +112,36 @@ internal sealed class CaseSums
         var electricity = 0.0;
         for (var cell = 0; cell < slot.CellHours.Length; cell++)
             electricity += slot.CellHours[cell] * cost.PerKilowattHour[cell];
-        var fuelTherms = PlantResponse.FuelTherms(Plant, Energy.FromKilowattHours(slot.Hours * HeatShare(slot)));
-        return _load.HoursFactors[slot.Area] * (electricity * _load.PlantWeights[number] - fuelTherms * Plant.FuelPricePerTherm.Units);
+        var fuel = slot.Hours * slot.Plant.FuelTherms * _context.LitAreas[slot.Area].Plant.FuelPricePerTherm.Units;
+        return _load.HoursFactors[slot.Area] * (electricity * _load.PlantWeights[number] - fuel);
     }
 
     private ShareFigures Figures(string name, List<int> slots, OperatingTime hours, double[] costPerKilowatt)
     {
         var lighting = Energy.FromKilowattHours(slots.Sum(_load.KilowattHours));
-        var inSpace = Energy.FromKilowattHours(slots.Sum(slot => _load.KilowattHours(slot) * HeatShare(_context.Load.Slots[slot])));
+        var therms = slots.Sum(slot => _load.KilowattHours(slot) * _context.Load.Slots[slot].Plant.FuelTherms);
         var plant = Energy.FromKilowattHours(slots.Sum(slot => _load.KilowattHours(slot) * (_load.PlantWeights[slot] - 1)));
-        return new(name, default, default, hours, lighting, plant, PlantResponse.FuelTherms(Plant, inSpace),
+        return new(name, default, default, hours, lighting, plant, therms,
             Money.FromUnits(slots.Sum(slot => _load.SlotKilowatts[slot] * costPerKilowatt[slot])));
     }
 
     /// <summary>Adds the highest power drawn in a season at any one time, all areas together, with its loss and heat.</summary>
     private ShareFigures WithPeak(ShareFigures figures, int season)
     {
-        var (peak, loss, heat) = (0.0, 0.0, 0.0);
+        var (peak, loss, heat, latent) = (0.0, 0.0, 0.0, 0.0);
         foreach (var state in _context.Load.Timeline.States)
         {
             var slots = state.Where(slot => slot != SiteTimeline.Dark && _context.Load.Slots[slot].Season == season).ToList();
             var kilowatts = slots.Sum(slot => _load.SlotKilowatts[slot]);
             if (kilowatts > peak)
-                (peak, loss, heat) = (kilowatts, slots.Sum(slot => _load.SlotLossKilowatts[slot]), slots.Sum(slot => _load.SlotKilowatts[slot] * HeatShare(_context.Load.Slots[slot])));
+                (peak, loss, heat, latent) = (kilowatts, slots.Sum(slot => _load.SlotLossKilowatts[slot]), slots.Sum(Heat), slots.Sum(slot => Heat(slot) * Area(slot).Plant.LatentShare));
         }
-        return figures with { Connected = Power.FromKilowatts(peak), BallastLoss = Power.FromKilowatts(loss), Heat = Power.FromKilowatts(heat) };
+        return figures with
+        {
+            Connected = Power.FromKilowatts(peak),
+            BallastLoss = Power.FromKilowatts(loss),
+            Heat = Power.FromKilowatts(heat),
+            MoisturePerHour = Moisture.KilogramsPerHour(Power.FromKilowatts(latent)),
+        };
     }
 }

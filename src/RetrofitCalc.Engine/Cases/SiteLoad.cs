@@ -1,4 +1,5 @@
 using RetrofitCalc.Engine.Billing;
+using RetrofitCalc.Engine.Heat;
 using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Studies;
 
@@ -72,7 +73,10 @@ public sealed class SiteLoad
     {
         LitSpell[] spells = [.. area.Spells.Where(spell => spell.Mode == mode)];
         var season = SeasonNames.Index().First(name => name.Item == mode.Season).Index;
-        return new Slot(index, mode, season, spells.Sum(spell => spell.Hours), Tariff.HoursByCell(spells));
+        return new Slot(index, mode, season, spells.Sum(spell => spell.Hours), Tariff.HoursByCell(spells))
+        {
+            Plant = PlantResponse.Of(area.Plant, mode.Plant) * area.Area.HeatInSpace,
+        };
     });
 
     private static List<string> NamesOf(IReadOnlyList<Area> areas) =>

@@ -28,7 +28,7 @@ public sealed class StudyContext
         Luminaires = study.Catalogue.Luminaires.ToDictionary(luminaire => luminaire.Id);
         SetUps = SetUpModels.Of(study.Catalogue);
         Year = SiteYear.Of(study);
-        Operations = study.Areas.ToDictionary(area => area.Id, area => new AreaOperation(area, Year));
+        Operations = study.Areas.ToDictionary(area => area.Id, area => new AreaOperation(area, Year, new(area.Plant ?? study.Site.Plant, study.Weather, Year)));
         var countable = study.Lines.Where(IsCountable).ToList();
         var used = countable.Select(line => line.Area).ToHashSet();
         LitAreas = [.. study.Areas.Where(area => used.Contains(area.Id)).Select(area => Operations[area.Id])];

@@ -11,7 +11,7 @@ public static class StudyRemarks
     /// <summary>The remarks of a study.</summary>
     /// <param name="context">The study's context.</param>
     public static IReadOnlyList<string> Of(StudyContext context) =>
-        [.. OfBaseline(context), .. OfWatts(context), .. MeterRemarks.Of(context), .. OfTariff(context.Study), .. OfPlant(context.Study.Site.Plant), .. OfSchedules(context), .. OfMoney(context.Study), .. GapRemarks.Of(context)];
+        [.. OfBaseline(context), .. OfWatts(context), .. MeterRemarks.Of(context), .. OfTariff(context.Study), .. PlantRemarks.Of(context), .. OfSchedules(context), .. OfMoney(context.Study), .. GapRemarks.Of(context)];
 
     private static IEnumerable<string> OfBaseline(StudyContext context)
     {
@@ -46,14 +46,6 @@ public static class StudyRemarks
             yield return "Demand is the highest average over windows aligned to the clock.";
         if (study.Tariff.Demand.Any(charge => charge.Ratchet is not null))
             yield return "The bills show a steady year. In the first year after a change the ratchet still remembers earlier peaks; year 1 of the cash flow counts that.";
-    }
-
-    private static IEnumerable<string> OfPlant(PlantInteraction plant)
-    {
-        if (plant is { CooledShare: 0, HeatedShare: 0 })
-            yield return "The site counts as neither cooled nor heated: no plant electricity or fuel follows the lights.";
-        else
-            yield return "Cooling and heating follow the lights' heat by shares of the lit hours, billed in the same hours; this is an average, not an hourly simulation.";
     }
 
     private static IEnumerable<string> OfSchedules(StudyContext context)

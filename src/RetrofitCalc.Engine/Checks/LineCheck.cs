@@ -20,6 +20,7 @@ internal static class LineCheck
             problems.InRange($"{path}.SupplyVolts", "Supply voltage", line.SupplyVolts, 1, 1000);
             problems.InRange($"{path}.BallastYear", "Year of the ballast", line.BallastYear, 1930, 2100);
             problems.InRange($"{path}.Reading.Power", "Power read at the luminaire (watts)", line.Reading?.Power.Watts, 0.1, 10_000);
+            problems.InRange($"{path}.Reading.Amperes", "Current read at the luminaire (amperes)", line.Reading?.Amperes, 0.001, 200);
         }
     }
 

@@ -9,6 +9,7 @@ internal static class StudyCheck
     {
         var problems = new Problems();
         SiteCheck.Run(study, problems);
+        PlantCheck.Run(study, problems);
         AreaCheck.Run(study, problems);
         LineCheck.Run(study, problems);
         TariffCheck.Run(study, problems);

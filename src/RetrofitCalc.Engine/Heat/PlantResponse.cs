@@ -3,33 +3,30 @@ using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Engine.Heat;
 
-/// <summary>What cooling and heating plant does about the lights' heat, by shares of the lit hours (E-05).</summary>
-/// <remarks>An energy balance; no interaction factors of a building type. Sources: unit definitions; plant figures are the user's.</remarks>
+/// <summary>What cooling and heating plant does about the lights' heat (E-05, E-27).</summary>
+/// <remarks>
+/// An energy balance, except for interaction factors, which are published for a kind of building. Factors hold for lights that give all
+/// their heat to the space; a smaller share shrinks them in proportion.
+/// </remarks>
 public static class PlantResponse
 {
-    /// <summary>Electricity for cooling, for each unit of heat in the space: share cooled over COP. [unitless]</summary>
-    /// <param name="plant">The plant.</param>
-    public static double CoolingShare(PlantInteraction plant) => plant.CooledShare / plant.CoolingCop;
+    private static readonly double ThermsPerKilowattHour =
+        UnitConversions.WattsPerKilowatt * UnitConversions.BtuPerHourPerWatt / UnitConversions.BtuPerTherm;
 
-    /// <summary>Electric heating saved, for each unit of heat in the space: share heated over COP; zero for fuel heating. [unitless]</summary>
+    /// <summary>What follows each kilowatt-hour of heat in the space.</summary>
     /// <param name="plant">The plant.</param>
-    public static double ElectricHeatingShare(PlantInteraction plant) =>
-        plant.HeatingCop is { } cop ? plant.HeatedShare / cop : 0;
+    /// <param name="mode">What it does in the hours looked at; by the hour only.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The method is not known.</exception>
+    public static PlantEffect Of(PlantInteraction plant, PlantMode mode) => plant.Method switch
+    {
+        PlantMethod.Shares => Of(plant, plant.CooledShare, plant.HeatedShare),
+        PlantMethod.InteractionFactors => new(plant.InteractionFactor - 1, -plant.InteractionTherms),
+        PlantMethod.Hourly => Of(plant, mode == PlantMode.Cooling ? 1 : 0, mode == PlantMode.Heating ? 1 : 0),
+        PlantMethod.SealedRoom => Of(plant, 1, 0),
+        _ => throw new ArgumentOutOfRangeException(nameof(plant), plant.Method, "Unknown method."),
+    };
 
-    /// <summary>Electricity of the plant that follows the lights, for each unit of heat in the space; negative when more heating is saved than cooling used. [unitless]</summary>
-    /// <param name="plant">The plant.</param>
-    public static double ElectricShare(PlantInteraction plant) => CoolingShare(plant) - ElectricHeatingShare(plant);
-
-    /// <summary>Fuel that the lights' heat makes unnecessary; zero for electric heating. [therm]</summary>
-    /// <param name="plant">The plant.</param>
-    /// <param name="heatInSpace">Heat released in the conditioned space.</param>
-    public static double FuelTherms(PlantInteraction plant, Energy heatInSpace) =>
-        plant.HeatingCop is null
-            ? Therms(heatInSpace) * plant.HeatedShare / plant.FurnaceEfficiency
-            : 0;
-
-    /// <summary>Energy in therms of 100,000 BTU. [therm]</summary>
-    /// <param name="energy">The energy.</param>
-    public static double Therms(Energy energy) =>
-        energy.KilowattHours * UnitConversions.WattsPerKilowatt * UnitConversions.BtuPerHourPerWatt / UnitConversions.BtuPerTherm;
+    private static PlantEffect Of(PlantInteraction plant, double cooled, double heated) => plant.HeatingCop is { } cop
+        ? new(cooled / plant.CoolingCop - heated / cop, 0)
+        : new(cooled / plant.CoolingCop, heated * ThermsPerKilowattHour / plant.FurnaceEfficiency);
 }

@@ -1,4 +1,5 @@
 using NodaTime;
+using RetrofitCalc.Engine.Heat;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Studies;
 
@@ -12,10 +13,13 @@ public sealed class AreaOperation
     /// <summary>Works out when the area is lit.</summary>
     /// <param name="area">The area.</param>
     /// <param name="year">The year at the site's clock.</param>
-    public AreaOperation(Area area, SiteYear year)
+    /// <param name="plant">What the area's plant does through the year; null where light alone is asked about.</param>
+    public AreaOperation(Area area, SiteYear year, PlantHours? plant = null)
     {
         Area = area;
-        Spells = LitSpells.Of(area, year);
+        Plant = plant?.Plant ?? new();
+        var spells = LitSpells.Of(area, year);
+        Spells = plant?.Cut(spells) ?? spells;
         Modes = [.. Spells.Select(spell => spell.Mode).Distinct()];
         Hours = OperatingTime.FromHours(Spells.Sum(spell => spell.Hours));
         Starts = CountStarts(Spells, year);
@@ -25,7 +29,10 @@ public sealed class AreaOperation
     /// <summary>The area.</summary>
     public Area Area { get; }
 
-    /// <summary>Lit spells in order.</summary>
+    /// <summary>Its cooling and heating; none where light alone was asked about.</summary>
+    public PlantInteraction Plant { get; }
+
+    /// <summary>Lit spells in order, cut where the plant changes what it does.</summary>
     public IReadOnlyList<LitSpell> Spells { get; }
 
     /// <summary>Ways in which it is lit, in order of first use.</summary>

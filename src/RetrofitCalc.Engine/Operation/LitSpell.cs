@@ -1,3 +1,5 @@
+using RetrofitCalc.Engine.Heat;
+
 namespace RetrofitCalc.Engine.Operation;
 
 /// <summary>A time without interruption in which an area's lights burn at one step and level.</summary>
@@ -19,6 +21,9 @@ public sealed record LitMode(string Season, string? Stage, string? Step, double 
 {
     /// <summary>Season name of weekly schedules.</summary>
     public const string AllYear = "All year";
+
+    /// <summary>What the plant does meanwhile. Reports show what differs in this alone as one.</summary>
+    public PlantMode Plant { get; init; }
 
     /// <summary>Name for what belongs to no season.</summary>
     public const string BetweenSeasons = "Between seasons";

@@ -21,6 +21,9 @@ public static class UnitConversions
     /// <summary>One international foot. [m/ft]</summary>
     public const double MetresPerFoot = 0.3048;
 
+    /// <summary>One avoirdupois pound. [kg/lb]</summary>
+    public const double KilogramsPerPound = 0.45359237;
+
     /// <summary>Watts in one kilowatt. [W/kW]</summary>
     public const double WattsPerKilowatt = 1000;
 }

@@ -86,7 +86,7 @@ public sealed record InputPower(Power Total, Power? BallastLoss, EvidenceKind Ev
 /// <param name="Hours">Hours with any light.</param>
 /// <param name="Lighting">Lighting energy.</param>
 /// <param name="Plant">Cooling electricity that follows, less electric heating saved.</param>
-/// <param name="FuelTherms">Heat the lights give to heated space that fuel need not. [therm, 0 or more]</param>
+/// <param name="FuelTherms">Fuel that the lights' heat makes unnecessary; negative where interaction factors say that cooling burns fuel. [therm]</param>
 /// <param name="Cost">Electricity of lighting and plant, less the fuel the lights' heat saves.</param>
 public sealed record ShareFigures(
     string Name, Power Connected, Power BallastLoss, OperatingTime Hours,
@@ -97,4 +97,7 @@ public sealed record ShareFigures(
 
     /// <summary>Heat of the lights while on, within the conditioned space.</summary>
     public Power Heat { get; init; }
+
+    /// <summary>Water that plants give off by the lights' heat while on; the heat is within <see cref="Heat"/>. [kg/h]</summary>
+    public double MoisturePerHour { get; init; }
 }

@@ -75,4 +75,8 @@ public sealed record SurveyLine
 /// <summary>A meter reading at one luminaire.</summary>
 /// <param name="Power">Input power with all lamps lit.</param>
 /// <param name="Date">Day it was read.</param>
-public sealed record PowerReading(Power Power, LocalDate Date);
+public sealed record PowerReading(Power Power, LocalDate Date)
+{
+    /// <summary>Current read with it. [A]; null when not read.</summary>
+    public double? Amperes { get; init; }
+}
