@@ -33,11 +33,15 @@ internal static class AssumptionsAnnex
             ("Licensed electrician, hour", text.Cents(a.ElectricianRate)),
             ("Time for a lamp; for a ballast", $"{text.Number((a.RelampPolicy == RelampPolicy.Group ? a.GroupLampTime : a.SpotLampTime).Minutes)} min; {text.Number(a.BallastTime.Minutes)} min"),
             ("Ranges: watts, price, hours, first cost, lives", string.Join(", ", new[] { a.WattsUncertainty, a.PriceUncertainty, a.HoursUncertainty, a.FirstCostUncertainty, a.LifeUncertainty }.Select(share => "± " + text.Percent(share)))),
-            ("Base load of everything else", text.Kilowatts(context.Study.Site.BaseLoad)),
+            ("Everything else on the meter", EverythingElse(context.Study, text)),
             ("Plant", Plant(context.Study.Site.Plant, text)),
         ];
         return new ReportTable("", [new("What", 1), new("Value", 2)], [.. rows.Select(row => new ReportRow([row.Name, row.Value]))]);
     }
+
+    private static string EverythingElse(Study study, QuantityText text) => study.Meter is { } meter
+        ? $"by the readings of {meter.Name} every {meter.IntervalMinutes} minutes from {text.Date(meter.FirstDay)} on, {text.Number(meter.Filled.Sum(gap => gap.Count))} of {text.Number(meter.Watts.Count)} filled"
+        : $"{text.Kilowatts(study.Site.BaseLoad)}, day and night, as stated";
 
     private static string Plant(PlantInteraction plant, QuantityText text) =>
         $"cooled {text.Percent(plant.CooledShare)} of lit hours at COP {text.Number(plant.CoolingCop, 1)}; heated {text.Percent(plant.HeatedShare)}"

@@ -49,7 +49,8 @@ public sealed class WaysTable
         yield return Options("Saved on the electricity bill", "per year", QuantityText.DoesNotApply, o => _text.Money(o.Bill.Total));
         if (_result.Study.Tariff.Demand.Count == 0) yield break;
         yield return Options("of it demand", "per year", QuantityText.DoesNotApply, o => _text.Money(o.Bill.Demand));
-        yield return Options("of it demand, in the first year", "", QuantityText.DoesNotApply, o => _text.Money(o.Bill.FirstYearDemand));
+        if (_options.Any(o => Math.Abs((o.Bill.Demand - o.Bill.FirstYearDemand).Units) >= 0.5))
+            yield return Options("of it demand, in the first year", "", QuantityText.DoesNotApply, o => _text.Money(o.Bill.FirstYearDemand));
     }
 
     private IEnumerable<WayRow> MoneyRows()
