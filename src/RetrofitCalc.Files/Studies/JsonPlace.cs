@@ -14,6 +14,23 @@ internal static class JsonPlace
         return (before.Count((byte)'\n') + 1, Encoding.UTF8.GetCharCount(before[lineStart..]) + 1);
     }
 
+    /// <summary>Line and column of many bytes, in one pass.</summary>
+    public static Dictionary<long, (int Line, int Column)> At(ReadOnlySpan<byte> text, IEnumerable<long> offsets)
+    {
+        var places = new Dictionary<long, (int, int)>();
+        var (at, line, column) = (0, 1, 1);
+        foreach (var offset in offsets.Distinct().Order())
+        {
+            var step = text[at..(int)offset];
+            var lineStart = step.LastIndexOf((byte)'\n') + 1;
+            line += step.Count((byte)'\n');
+            column = (lineStart > 0 ? 1 : column) + Encoding.UTF8.GetCharCount(step[lineStart..]);
+            places[offset] = (line, column);
+            at = (int)offset;
+        }
+        return places;
+    }
+
     /// <summary>Byte offsets of the values at some paths; a path that is absent gets its nearest present ancestor.</summary>
     public static Dictionary<string, long> OffsetsOf(ReadOnlySpan<byte> text, IEnumerable<string> paths)
     {

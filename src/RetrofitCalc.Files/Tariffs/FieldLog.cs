@@ -7,8 +7,10 @@ namespace RetrofitCalc.Files.Tariffs;
 internal sealed class FieldLog(RateRecord record)
 {
     private const int MostProblems = 100;
+    private const int MostFields = 2000;
     private readonly Dictionary<string, (FieldUse Use, string Note)> _fields = [];
     private readonly List<(string Path, string Message)> _problems = [];
+    private int _more;
 
     public bool HasProblems => _problems.Count > 0;
 
@@ -20,7 +22,13 @@ internal sealed class FieldLog(RateRecord record)
         _fields[path] = (FieldUse.Doubtful, before.Use == FieldUse.Doubtful ? $"{before.Note} {note}" : note);
     }
 
-    public void NotUsed(string path, string note) => _fields[path] = (FieldUse.NotUsed, note);
+    public void NotUsed(string path, string note)
+    {
+        if (_fields.Count < MostFields || _fields.ContainsKey(path))
+            _fields[path] = (FieldUse.NotUsed, note);
+        else
+            _more++;
+    }
 
     /// <summary>Something that keeps the record from being read; the message goes on from the name of the field.</summary>
     public void Wrong(string path, string what)
@@ -33,6 +41,8 @@ internal sealed class FieldLog(RateRecord record)
 
     public IReadOnlyList<RateField> Fields()
     {
+        if (_more > 0)
+            _fields["$"] = (FieldUse.Doubtful, $"There are {_more} more fields, none of them used.");
         var places = Places(_fields.Keys);
         return [.. _fields
             .Select(field => new RateField(places[field.Key].Line, places[field.Key].Column, InFile(field.Key), field.Value.Use, field.Value.Note))
@@ -53,7 +63,8 @@ internal sealed class FieldLog(RateRecord record)
     {
         string[] wanted = [.. paths.Distinct()];
         var offsets = JsonPlace.OffsetsOf(record.File.Span[record.Bytes], wanted);
-        return wanted.ToDictionary(path => path, path =>
-            JsonPlace.At(record.File.Span, record.Bytes.Start.Value + offsets[JsonPlace.SelfAndAncestors(path).First(offsets.ContainsKey)]));
+        long OffsetOf(string path) => record.Bytes.Start.Value + offsets[JsonPlace.SelfAndAncestors(path).First(offsets.ContainsKey)];
+        var places = JsonPlace.At(record.File.Span, wanted.Select(OffsetOf));
+        return wanted.ToDictionary(path => path, path => places[OffsetOf(path)]);
     }
 }

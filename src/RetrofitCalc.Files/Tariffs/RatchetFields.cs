@@ -69,7 +69,7 @@ internal static class RatchetFields
 
     private static IReadOnlyList<int> PeakMonths(RecordNode root)
     {
-        if (root.Find("lookbackmonths") is not { } node || node.Items(12) is not { } months)
+        if (root.Find("lookbackmonths") is not { } node || node.Just(12) is not { } months)
             return [];
         root.Log.Used(node.Path, "Months whose peaks count for the ratchet.");
         int[] counting = [.. months.Index().Where(month => Counts(month.Item)).Select(month => month.Index + 1)];

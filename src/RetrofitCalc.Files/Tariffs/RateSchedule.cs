@@ -33,7 +33,7 @@ internal static class RateSchedule
             return null;
         }
         root.Log.Used(node.Path, "Months of the periods.");
-        return node.Items(12) is { } months && Places(months, periods) is { } places ? Rows([.. places.Select(Row)]) : null;
+        return node.Just(12) is { } months && Places(months, periods) is { } places ? Rows([.. places.Select(Row)]) : null;
     }
 
     /// <summary>The same cells, but only in some months.</summary>
@@ -52,9 +52,9 @@ internal static class RateSchedule
 
     private static IReadOnlyList<IReadOnlyList<int>>? Rows(RecordNode table, int periods)
     {
-        if (table.Items(12) is not { } months)
+        if (table.Just(12) is not { } months)
             return null;
-        var rows = months.Select(month => month.Items(24) is { } hours ? Places(hours, periods) : null).ToList();
+        var rows = months.Select(month => month.Just(24) is { } hours ? Places(hours, periods) : null).ToList();
         return rows.Contains(null) ? null : [.. rows.OfType<IReadOnlyList<int>>()];
     }
 

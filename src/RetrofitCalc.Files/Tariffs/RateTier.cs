@@ -9,12 +9,15 @@ internal sealed record RateTier(double? Max, double Price, string Unit)
     /// <summary>Some records write "no limit" as a number near the largest.</summary>
     private const double NoLimit = 1e30;
 
+    private const int MostPeriods = 576; // one for each cell of the two tables
+    private const int MostTiers = 100;
+
     private static readonly string[] Known = ["max", "rate", "adj", "unit"];
 
     /// <summary>Periods of tiers; null when they are misshapen, which is in the log.</summary>
     public static IReadOnlyList<IReadOnlyList<RateTier>>? Periods(RecordNode structure)
     {
-        if (structure.Items() is not { } periods)
+        if (structure.Items(MostPeriods) is not { } periods)
             return null;
         var read = periods.Select(Period).ToList();
         if (read.Count == 0)
@@ -24,7 +27,7 @@ internal sealed record RateTier(double? Max, double Price, string Unit)
 
     private static IReadOnlyList<RateTier>? Period(RecordNode period)
     {
-        if (period.Items() is not { } nodes)
+        if (period.Items(MostTiers) is not { } nodes)
             return null;
         if (nodes.Count == 0)
             period.Log.Wrong(period.Path, "has no tier");

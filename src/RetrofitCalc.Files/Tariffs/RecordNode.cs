@@ -10,22 +10,22 @@ internal readonly record struct RecordNode(JsonElement Element, string Path, Fie
     public RecordNode? Find(string name) =>
         Element.TryGetProperty(name, out var value) && value.ValueKind != JsonValueKind.Null ? new RecordNode(value, $"{Path}.{name}", Log) : null;
 
-    /// <summary>The items of a list; null and a problem when it is none.</summary>
-    public IReadOnlyList<RecordNode>? Items()
+    /// <summary>The items of a list of at most so many; null and a problem when it is none.</summary>
+    public IReadOnlyList<RecordNode>? Items(int most)
     {
         if (Element.ValueKind != JsonValueKind.Array)
             return Wrong<IReadOnlyList<RecordNode>>("must be a list in [ ]");
+        if (Element.GetArrayLength() > most)
+            return Wrong<IReadOnlyList<RecordNode>>($"must have at most {most} items, but has {Element.GetArrayLength()}");
         var (path, log) = (Path, Log);
         return [.. Element.EnumerateArray().Select((item, i) => new RecordNode(item, $"{path}[{i}]", log))];
     }
 
-    /// <summary>A list of so many items; null and a problem when it is none.</summary>
-    public IReadOnlyList<RecordNode>? Items(int count)
-    {
-        if (Items() is not { } items)
-            return null;
-        return items.Count == count ? items : Wrong<IReadOnlyList<RecordNode>>($"must have {count} items, but has {items.Count}");
-    }
+    /// <summary>A list of just so many items; null and a problem when it is none.</summary>
+    public IReadOnlyList<RecordNode>? Just(int count) =>
+        Element.ValueKind == JsonValueKind.Array && Element.GetArrayLength() != count
+            ? Wrong<IReadOnlyList<RecordNode>>($"must have {count} items, but has {Element.GetArrayLength()}")
+            : Items(count);
 
     public bool IsObject => Element.ValueKind == JsonValueKind.Object;
 
@@ -60,7 +60,7 @@ internal readonly record struct RecordNode(JsonElement Element, string Path, Fie
     /// <summary>Twelve numbers, January first.</summary>
     public double[]? Months()
     {
-        double?[]? months = [.. Items(12)?.Select(month => month.Number()) ?? []];
+        double?[]? months = [.. Just(12)?.Select(month => month.Number()) ?? []];
         return months.Length == 12 && months.All(month => month is not null) ? [.. months.Select(month => month!.Value)] : null;
     }
 

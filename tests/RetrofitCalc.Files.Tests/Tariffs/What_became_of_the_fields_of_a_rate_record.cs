@@ -81,6 +81,27 @@ public class What_became_of_the_fields_of_a_rate_record
         Assert.Contains(reading.Tariff.Problems, problem => problem.Line == 1 && problem.Column > 0 && problem.Message.Contains(reason, StringComparison.Ordinal));
     }
 
+    // A hundred thousand fields nobody knows on one line: counted, not listed, and in a moment.
+    [Fact]
+    public void stays_short_for_a_record_with_no_end_of_fields()
+    {
+        var record = Flat();
+        for (var i = 0; i < 100_000; i++)
+            record[$"f{i}"] = i;
+        var reading = RateRecordFile.Read(Encoding.UTF8.GetBytes(record.ToJsonString())).Value![0].Read();
+        Assert.InRange(reading.Fields.Count, 2, 2001);
+        Assert.Contains("more fields", reading.With(FieldUse.Doubtful).Single().Note);
+        Assert.NotNull(reading.Tariff.Value);
+    }
+
+    [Fact]
+    public void refuses_lists_longer_than_a_tariff_can_be()
+    {
+        var record = Flat();
+        record["energyratestructure"] = new JsonArray(new JsonArray([.. Enumerable.Range(0, 101).Select(_ => (JsonNode)new JsonObject())]));
+        Assert.Contains("at most 100", Assert.Single(Read(record).Tariff.Problems).Message);
+    }
+
     // Any byte of a good record changed, left out or doubled: an answer in words, never an exception, and never a field without a place.
     [Fact]
     public void never_breaks_on_a_damaged_record()
