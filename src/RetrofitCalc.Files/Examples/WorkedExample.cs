@@ -1,4 +1,5 @@
 using System.Reflection;
+using RetrofitCalc.Engine;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Studies;
 
@@ -15,8 +16,11 @@ public static class WorkedExample
         using var file = Assembly.GetExecutingAssembly().GetManifestResourceStream(Resource)
             ?? throw new InvalidOperationException($"This build does not contain {Resource}.");
         var read = StudyFile.Read(file);
-        return read is { Ok: true, Value: { } study }
-            ? study
-            : throw new InvalidOperationException("The worked example does not read: " + string.Join("; ", read.Problems));
+        if (read.Value is not { } written)
+            throw new InvalidOperationException("The worked example does not read: " + string.Join("; ", read.Problems));
+        var study = written with { Weather = InventedWeather.Quillmere() };
+        return StudyEvaluation.Check(study) is { Count: > 0 } problems
+            ? throw new InvalidOperationException("The worked example cannot be evaluated: " + string.Join("; ", problems))
+            : study;
     }
 }
