@@ -39,7 +39,7 @@ public static class StripFigures
     private static StripValue NotKnown { get; } = new("not known", Unknown: true);
 
     private static string EnergyName(StudyResult result) =>
-        result.Study.Site.Plant is { CooledShare: 0, HeatedShare: 0 } ? "Energy" : "Energy with plant";
+        result.Now.Site.Plant.KilowattHours == 0 ? "Energy" : "Energy with plant";
 
     private static StripValue Payback(QuantityText text, OptionResult option)
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using NodaTime;
+using RetrofitCalc.Engine.Carbon;
 using RetrofitCalc.Web.Shared.Fields;
 
 namespace RetrofitCalc.Web.Features.Survey;
@@ -12,6 +13,10 @@ public static class SitePlaces
     [
         new("us", "United States"), new("ca", "Canada"), new("eu", "European Union"), new("gb", "Great Britain"), new("au", "Australia"), new("other", "elsewhere"),
     ];
+
+    /// <summary>Regions whose emission factors are known.</summary>
+    public static IReadOnlyList<Choice<string?>> GridRegions { get; } =
+        [new(null, "none of these, or not known"), .. GridFactors.All.Select(region => new Choice<string?>(region.Code, $"{region.Code}: {region.Name}"))];
 
     /// <summary>Every zone of the time-zone database this program ships with.</summary>
     public static IReadOnlyList<Choice<string>> Zones { get; } =
