@@ -40,6 +40,11 @@ internal static class DemandFields
         if (RateTier.Periods(node) is not { } periods || schedule(periods.Count) is not { } cells)
             return [];
         var charges = new List<DemandCharge>();
+        if (periods.SelectMany(tiers => tiers).Any(tier => tier.Price < 0))
+        {
+            node.Log.Wrong(node.Path, "has a price below zero, which demand cannot have here");
+            return [];
+        }
         foreach (var (place, tiers) in periods.Index())
         {
             var free = tiers.All(tier => tier.Price == 0);

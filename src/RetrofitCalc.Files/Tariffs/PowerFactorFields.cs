@@ -17,7 +17,7 @@ internal static class PowerFactorFields
             .. IsKilovoltAmperes(root, "flatdemandunit") ? flat : [],
             .. IsKilovoltAmperes(root, "demandrateunit") ? byTime : [],
         ];
-        var price = root.Find(Reactive) is { } node && node.Number() is { } number && number != 0 ? number : (double?)null;
+        var price = root.Find(Reactive) is { } node && node.NotNegative() is { } number && number != 0 ? number : (double?)null;
         if (inKilovoltAmperes.Length > 0)
         {
             if (price is not null)

@@ -31,6 +31,9 @@ internal readonly record struct RecordNode(JsonElement Element, string Path, Fie
 
     public string? Text() => Element.ValueKind == JsonValueKind.String ? RecordText.Line(Element.GetString()!) : Wrong<string>("must be text");
 
+    /// <summary>Some records write "no limit" as 1e38; past this sums of numbers could leave what a number can be.</summary>
+    private const double Largest = 1e40;
+
     /// <summary>A number, also when it stands in quotes.</summary>
     public double? Number()
     {
@@ -41,9 +44,20 @@ internal readonly record struct RecordNode(JsonElement Element, string Path, Fie
             JsonValueKind.String => double.TryParse(Element.GetString(), NumberStyles.Float, CultureInfo.InvariantCulture, out number),
             _ => false,
         };
-        if (isNumber && double.IsFinite(number))
+        if (isNumber && Math.Abs(number) <= Largest)
             return number;
         Log.Wrong(Path, "must be a number");
+        return null;
+    }
+
+    /// <summary>A price that is no credit.</summary>
+    public double? NotNegative()
+    {
+        if (Number() is not { } number)
+            return null;
+        if (number >= 0)
+            return number;
+        Log.Wrong(Path, "must be zero or more");
         return null;
     }
 

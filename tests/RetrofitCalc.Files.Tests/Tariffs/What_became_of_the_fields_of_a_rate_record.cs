@@ -73,6 +73,7 @@ public class What_became_of_the_fields_of_a_rate_record
     [InlineData("""{"energyratestructure": [[{"rate": 0.1}]], "flatdemandstructure": [[{"rate": 5}]], "flatdemandunit": "kW daily"}""", "kW daily")]
     [InlineData("""{"energyratestructure": [[{"rate": 0.1}]], "flatdemandstructure": [[{"rate": 5}]], "flatdemandmonths": [0,0,0,0,0,0,0,0,0,0,0,1]}""", "from 0 to 0")]
     [InlineData("""{"energyratestructure": [[{"rate": 0.1}]], "fixedchargefirstmeter": 5, "fixedchargeunits": "$/week"}""", "$/week")]
+    [InlineData("""{"energyratestructure": [[{"rate": 0.1}]], "flatdemandstructure": [[{"rate": -5}]]}""", "below zero")]
     [InlineData("""{"name": "No prices"}""", "no price")]
     public void refuses_what_it_cannot_bill_and_says_where(string record, string reason)
     {
@@ -110,14 +111,43 @@ public class What_became_of_the_fields_of_a_rate_record
         Gen.Select(Gen.Int[0, good.Length - 1], Gen.Byte, Gen.Int[0, 2], Gen.Int[1, 40]).Array[1, 4].Sample(damages =>
         {
             var bytes = damages.Aggregate(good.ToList(), (text, d) => Damaged(text, Math.Min(d.Item1, text.Count - 1), d.Item2, (d.Item3, d.Item4)));
-            var file = RateRecordFile.Read(bytes.ToArray());
-            Assert.True(file.Value is null == file.Problems.Count > 0);
-            foreach (var reading in (file.Value ?? []).Select(record => record.Read()))
+            AssertAnswered(bytes.ToArray());
+        }, iter: 3000);
+    }
+
+    // Any value in it replaced by one of another kind or size, which stays well-formed and reaches deeper.
+    [Fact]
+    public void never_breaks_on_values_that_make_no_sense()
+    {
+        string[] odd = ["null", "true", "-1", "0", "1e300", "1e-300", "\"\"", "\"text\"", "[]", "{}", "[[]]", "[[{}]]", "[1]", "[null]", "13", "0.5", "\"NaN\""];
+        Gen.Select(Gen.Int[0, 10_000], Gen.Int[0, odd.Length - 1]).Array[1, 3].Sample(changes =>
+        {
+            var record = Full();
+            foreach (var (place, value) in changes)
             {
-                Assert.True(reading.Tariff.Value is not null || reading.Tariff.Problems.Count > 0);
-                Assert.All(reading.Fields, field => Assert.True(field.Line > 0 && field.Column > 0));
+                var nodes = Below(record).ToList();
+                nodes[place % nodes.Count].ReplaceWith(JsonNode.Parse(odd[value]));
             }
-        }, iter: 5000);
+            AssertAnswered(Bytes(record));
+        }, iter: 3000);
+    }
+
+    private static IEnumerable<JsonNode> Below(JsonNode node) => (node switch
+    {
+        JsonObject fields => fields.Select(field => field.Value),
+        JsonArray items => items,
+        _ => [],
+    }).OfType<JsonNode>().SelectMany(child => Below(child).Prepend(child));
+
+    private static void AssertAnswered(byte[] text)
+    {
+        var file = RateRecordFile.Read(text);
+        Assert.True(file.Value is null == file.Problems.Count > 0);
+        foreach (var reading in (file.Value ?? []).Select(record => record.Read()))
+        {
+            Assert.True(reading.Tariff.Value is not null || reading.Tariff.Problems.Count > 0);
+            Assert.All(reading.Fields, field => Assert.True(field.Line > 0 && field.Column > 0));
+        }
     }
 
     private static List<byte> Damaged(List<byte> text, int at, byte value, (int Kind, int Count) damage)
@@ -138,6 +168,16 @@ public class What_became_of_the_fields_of_a_rate_record
         record["demandratchetpercentage"] = Months(_ => 0.5);
         record["fixedchargefirstmeter"] = 12;
         record["startdate"] = 1388559600;
+        record["flatdemandmonths"] = Months(_ => 0);
+        record["demandratestructure"] = Value("""[[{"rate": 0}], [{"rate": 12}]]""");
+        record["demandweekdayschedule"] = Table((month, hour) => month == 7 && hour == 15 ? 1 : 0);
+        record["demandweekendschedule"] = Table((_, _) => 0);
+        record["demandwindow"] = 30;
+        record["demandreactivepowercharge"] = 2.7;
+        record["lookbackpercent"] = 0;
+        record["mincharge"] = 20;
+        record["minchargeunits"] = "$/month";
+        record["fueladjustmentsmonthly"] = Months(month => 0.01 * month);
         record["description"] = "Text with \"quotes\" and \\u00e9";
         return record;
     }
