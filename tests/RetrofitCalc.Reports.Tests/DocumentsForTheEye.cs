@@ -8,7 +8,7 @@ public class Documents_for_the_eye
     [Fact]
     public void are_written_for_every_sample()
     {
-        foreach (var (name, result) in new[] { ("quillmere", Samples.Quillmere), ("crowded", Samples.Crowded), ("rupees", Samples.InRupees) })
+        foreach (var (name, result) in new[] { ("quillmere", Samples.Quillmere), ("crowded", Samples.Crowded), ("rupees", Samples.InRupees), ("ratchet", Samples.Ratcheted) })
         {
             var path = Path.Combine(Folder, name + ".pdf");
             File.WriteAllBytes(path, Samples.Pdf(result));

@@ -4,8 +4,9 @@ import { inks, brush } from "../js/charts/inks.js";
 import { bars } from "../js/charts/bars.js";
 import { lines } from "../js/charts/lines.js";
 import { calendar } from "../js/charts/calendar.js";
+import { yearMap } from "../js/charts/yearmap.js";
 
-const kinds = { Bars: bars, Line: lines, Calendar: calendar };
+const kinds = { Bars: bars, Line: lines, Calendar: calendar, YearMap: yearMap };
 const narrow = 480;
 const paper = { width: 330, dots: 3, font: 11 };
 

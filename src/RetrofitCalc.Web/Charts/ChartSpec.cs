@@ -12,6 +12,8 @@ public enum ChartKind
     Line,
     /// <summary>Marks on a row of years for each thing that wears out.</summary>
     Calendar,
+    /// <summary>A small field for every hour of a year, in shades.</summary>
+    YearMap,
 }
 
 /// <summary>How something is inked. The colours stand in the style sheet.</summary>
@@ -22,6 +24,7 @@ public enum Ink
     NowHatched,
     Proposed,
     ProposedHatched,
+    NowLine,
     ProposedLine,
     /// <summary>A wide pale stroke along an axis: how far a value may lie off.</summary>
     Span,
@@ -29,6 +32,14 @@ public enum Ink
     Ring,
     HollowCircle,
     FilledSquare,
+    /// <summary>The lowest of seven shades, from that of the paper to the darkest; on a dark screen from dark to light.</summary>
+    Shade1,
+    Shade2,
+    Shade3,
+    Shade4,
+    Shade5,
+    Shade6,
+    Shade7,
 }
 
 /// <summary>A drawing with every position and every word decided: the script only draws it.</summary>
@@ -40,6 +51,9 @@ public sealed record ChartSpec(ChartKind Kind, IReadOnlyList<ChartSeries> Series
     public ChartAxis Across { get; init; } = ChartAxis.Bare;
 
     public ChartAxis Up { get; init; } = ChartAxis.Bare;
+
+    /// <summary>One sign for each field of a year map, day by day: a digit for a shade, a letter for the same shade filled in, a point for nothing known, a dash for export.</summary>
+    public string Cells { get; init; } = "";
 
     /// <summary>Names of the groups stand above their bars, as they are too long to stand beside them.</summary>
     public bool NamesAbove => Groups.Any(lines => lines.Any(line => line.Length > LongestBeside));

@@ -24,7 +24,8 @@ public static class TariffText
     public static string Lead(Study study, StudyResult? result)
     {
         var text = QuantityText.For(study);
-        var load = study.Site.BaseLoad.Watts > 0
+        var load = study.Meter is { } meter ? $"Bills rest on the meter’s own readings: {meter.Name}, every {meter.IntervalMinutes} minutes."
+            : study.Site.BaseLoad.Watts > 0
             ? $"Bills rest on a stated load of everything else: {text.Kilowatts(study.Site.BaseLoad)}, day and night."
             : "No load of anything else is stated: the lights are billed as if they were alone on the meter.";
         return result is null ? load : $"{load} Savings are the difference of two bills, not kilowatt-hours times an average price.";

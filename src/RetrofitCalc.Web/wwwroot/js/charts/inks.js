@@ -1,4 +1,4 @@
-const names = ["paper", "rule", "rule-strong", "ink", "ink-soft", "now", "now-fill", "now-wash", "proposed", "proposed-fill", "proposed-wash"];
+const names = ["paper", "rule", "rule-strong", "ink", "ink-soft", "now", "now-fill", "now-wash", "proposed", "proposed-fill", "proposed-wash", "unknown", ...[1, 2, 3, 4, 5, 6, 7].map((i) => `load-${i}`)];
 
 /// The tokens as plain colours: of the reader's scheme, or of the light one for paper.
 export function inks(room, light) {
@@ -22,6 +22,7 @@ export function brush(ink) {
     NowHatched: { ...now, fill: hatch(ink.nowWash, ink.now) },
     Proposed: proposed,
     ProposedHatched: { ...proposed, fill: hatch(ink.proposedWash, ink.proposed) },
+    NowLine: { edge: ink.now, fill: ink.now, text: ink.now },
     ProposedLine: { edge: ink.proposed, fill: ink.proposed, text: ink.proposed },
     Span: { edge: ink.proposed, fill: ink.proposed, text: ink.inkSoft },
     Ring: { edge: ink.ink, fill: ink.paper, text: ink.ink },

@@ -2,6 +2,7 @@ import { scale } from "./axes.js";
 import { write, widthOf } from "./inks.js";
 
 const looks = {
+  NowLine: { showLine: true, borderWidth: 2.5, pointRadius: 0 },
   ProposedLine: { showLine: true, borderWidth: 2.5, pointRadius: 3 },
   Span: { showLine: true, borderWidth: 7, pointRadius: 0 },
   Ring: { showLine: false, pointRadius: 6.5, pointBorderWidth: 2.5 },
@@ -43,6 +44,7 @@ function faded(color) {
 
 /// Labels of rings stand below their point, others above; none leaves the drawing.
 function labels(chart, spec, { ink, brush, style }) {
+  const { size } = style;
   const { left, right } = chart.chartArea;
   spec.series.forEach((series, i) => {
     chart.getDatasetMeta(i).data.forEach((point, j) => {
@@ -50,7 +52,7 @@ function labels(chart, spec, { ink, brush, style }) {
       if (!text) return;
       const room = widthOf(text, style);
       const x = Math.max(left, Math.min(point.x + 10, right - room));
-      const y = series.ink === "Ring" ? point.y + 20 : point.y - 16;
+      const y = series.ink === "Ring" ? point.y + 20 : Math.max(size / 2 + 2, point.y - 16);
       write(chart, text, { x, y }, { ...style, color: brush[series.ink].text, halo: ink.paper });
     });
   });
