@@ -19,6 +19,7 @@ internal static class CsvFigures
             .. result.Now.Areas.SelectMany((area, i) => Shares($"area {area.Name}", money, lighting => lighting.Areas.FirstOrDefault(a => a.Id == area.Id), Case)),
             .. result.Now.Seasons.SelectMany(season => Shares($"season {season.Name}", money, lighting => lighting.Seasons.FirstOrDefault(s => s.Name == season.Name), Case)),
             Case("replacements within the study", money, lighting => lighting.Replacements.Sum(due => due.Cost.Units)),
+            .. Carbon(new CarbonFigures(result), Case, Option),
             .. Money(money, Option),
             .. Bill(result, money),
             .. Ranges(money, Option),
@@ -34,7 +35,18 @@ internal static class CsvFigures
         row($"{what}: hours with light", "h/yr", l => share(l)?.Hours.Hours),
         row($"{what}: lighting energy", "kWh/yr", l => share(l)?.Lighting.KilowattHours),
         row($"{what}: plant energy", "kWh/yr", l => share(l)?.Plant.KilowattHours),
+        row($"{what}: fuel saved by the lights' heat", "therm/yr", l => share(l)?.FuelTherms),
+        row($"{what}: moisture while on", "kg/h", l => share(l)?.MoisturePerHour),
         row($"{what}: cost", money + "/yr", l => share(l)?.Cost.Units),
+    ];
+
+    private static IEnumerable<CsvFigure> Carbon(
+        CarbonFigures carbon, Func<string, string, Func<LightingCase, double?>, CsvFigure> lighting, Func<string, string, Func<OptionResult, double?>, CsvFigure> option) =>
+    [
+        lighting("carbon, average of the grid", "kg CO2e/yr; empty = not known", carbon.Inventory),
+        option("carbon saved by the change", "kg CO2e/yr; empty = not known", carbon.Saved),
+        option("lamps taken out", "count", o => carbon.Retired(o).Lamps),
+        option("mercury in lamps taken out", "g; lamps of unknown content left out", o => carbon.Retired(o).MercuryGrams),
     ];
 
     private static IEnumerable<CsvFigure> Money(string money, Func<string, string, Func<OptionResult, double?>, CsvFigure> row) =>

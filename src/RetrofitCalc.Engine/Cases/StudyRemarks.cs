@@ -1,3 +1,4 @@
+using RetrofitCalc.Engine.Carbon;
 using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Checks;
 using RetrofitCalc.Engine.Operation;
@@ -11,7 +12,7 @@ public static class StudyRemarks
     /// <summary>The remarks of a study.</summary>
     /// <param name="context">The study's context.</param>
     public static IReadOnlyList<string> Of(StudyContext context) =>
-        [.. OfBaseline(context), .. OfWatts(context), .. MeterRemarks.Of(context), .. OfTariff(context.Study), .. PlantRemarks.Of(context), .. OfSchedules(context), .. OfMoney(context.Study), .. GapRemarks.Of(context)];
+        [.. OfBaseline(context), .. OfWatts(context), .. MeterRemarks.Of(context), .. OfTariff(context.Study), .. PlantRemarks.Of(context), .. OfSchedules(context), .. OfMoney(context.Study), .. CarbonRemarks.Of(context.Study.Site), .. GapRemarks.Of(context)];
 
     private static IEnumerable<string> OfBaseline(StudyContext context)
     {

@@ -19,6 +19,14 @@ internal sealed class ChecklistSheets(Sheets s, SafetySheets safety)
             s.Head(phase.Caption);
             TableSetting.Set(s, phase);
         }
+        Circuits();
+    }
+
+    private void Circuits()
+    {
+        s.Head(safety.Circuits.Title, 12);
+        foreach (var sentence in safety.Circuits.Sentences) s.Paragraph(sentence);
+        foreach (var table in safety.Circuits.Tables) TableSetting.Set(s, table);
     }
 
     private void Notice(PrintedNotice notice)

@@ -1,3 +1,5 @@
+using RetrofitCalc.Engine.Carbon;
+using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 
@@ -34,7 +36,7 @@ internal static class AssumptionsAnnex
             ("Time for a lamp; for a ballast", $"{text.Number((a.RelampPolicy == RelampPolicy.Group ? a.GroupLampTime : a.SpotLampTime).Minutes)} min; {text.Number(a.BallastTime.Minutes)} min"),
             ("Ranges: watts, price, hours, first cost, lives", string.Join(", ", new[] { a.WattsUncertainty, a.PriceUncertainty, a.HoursUncertainty, a.FirstCostUncertainty, a.LifeUncertainty }.Select(share => "± " + text.Percent(share)))),
             ("Everything else on the meter", EverythingElse(context.Study, text)),
-            ("Plant", Plant(context.Study.Site.Plant, text)),
+            .. PlantText.Rows(context.Study, text),
         ];
         return new ReportTable("", [new("What", 1), new("Value", 2)], [.. rows.Select(row => new ReportRow([row.Name, row.Value]))]);
     }
@@ -42,10 +44,6 @@ internal static class AssumptionsAnnex
     private static string EverythingElse(Study study, QuantityText text) => study.Meter is { } meter
         ? $"by the readings of {meter.Name} every {meter.IntervalMinutes} minutes from {text.Date(meter.FirstDay)} on, {text.Number(meter.Filled.Sum(gap => gap.Count))} of {text.Number(meter.Watts.Count)} filled"
         : $"{text.Kilowatts(study.Site.BaseLoad)}, day and night, as stated";
-
-    private static string Plant(PlantInteraction plant, QuantityText text) =>
-        $"cooled {text.Percent(plant.CooledShare)} of lit hours at COP {text.Number(plant.CoolingCop, 1)}; heated {text.Percent(plant.HeatedShare)}"
-        + (plant.HeatedShare == 0 ? "" : plant.HeatingCop is { } cop ? $" at COP {text.Number(cop, 1)}" : $", fuel at {text.Percent(plant.FurnaceEfficiency)} and {text.Cents(plant.FuelPricePerTherm)} a therm");
 
     private static ReportTable Swings(OptionResult option, SummaryContext context)
     {
@@ -61,11 +59,18 @@ internal static class AssumptionsAnnex
     {
         var used = context.Study.Catalogue.All
             .SelectMany(entry => entry.FieldSources.Select(own => (What: Words(own.Key), entry.Name, own.Value)).Prepend((What: "", entry.Name, Value: entry.Source)))
-            .Append((What: "tariff", context.Study.Tariff.Name, Value: context.Study.Tariff.Source));
+            .Append((What: "tariff", context.Study.Tariff.Name, Value: context.Study.Tariff.Source))
+            .Concat(Surroundings(context.Study));
         return new ReportTable("", [new("Source", 3), new("Evidence", 0.9), new("Values that rest on it", 3)],
             [.. used.GroupBy(row => row.Value).Select(same => new ReportRow([
                 SourceWords.Full(same.Key), SourceWords.Kind(same.Key.Kind) + (same.Key.FromMemory ? ", from memory" : ""),
                 Values([.. same.Select(row => row.What)], [.. same.Select(row => row.Name).Distinct()])]))]);
+    }
+
+    private static IEnumerable<(string What, string Name, Provenance Value)> Surroundings(Study study)
+    {
+        if (study.Weather is { } weather) yield return ("weather", weather.Name, weather.Source);
+        if (GridFactors.Find(study.Site.GridRegion) is { } region) yield return ("emission factors", region.Name, GridFactors.Source);
     }
 
     private static string Values(IReadOnlyList<string> what, IReadOnlyList<string> entries)

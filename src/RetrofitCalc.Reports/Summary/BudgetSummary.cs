@@ -93,7 +93,8 @@ public sealed record SheetHead(string Site, string Study, string Status, string 
 /// <param name="Sentences">Said before the notices.</param>
 /// <param name="Notices">Notices raised, stops first.</param>
 /// <param name="Checklist">One table for each phase; items that do not apply are greyed with the reason.</param>
-public sealed record SafetySheets(IReadOnlyList<string> Sentences, IReadOnlyList<PrintedNotice> Notices, IReadOnlyList<ReportTable> Checklist);
+/// <param name="Circuits">Circuit loads, for the electrician.</param>
+public sealed record SafetySheets(IReadOnlyList<string> Sentences, IReadOnlyList<PrintedNotice> Notices, IReadOnlyList<ReportTable> Checklist, ReportSection Circuits);
 
 /// <param name="Word">STOP, WARN or NOTE, "open" or "answered".</param>
 /// <param name="Text">The notice.</param>

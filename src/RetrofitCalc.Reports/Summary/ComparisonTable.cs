@@ -35,7 +35,7 @@ internal static class ComparisonTable
 
     private static Figure[] Everything(SummaryContext context)
     {
-        var (text, years) = (context.Text, context.Years);
+        var (text, years, carbon) = (context.Text, context.Years, new CarbonFigures(context.Result));
         Figure Lighting(string name, Func<PrintedCase, string> figure) => new(name, figure, option => figure(option.After));
         Figure Money(string name, Func<PrintedOption, string> figure) => new(name, _ => QuantityText.DoesNotApply, figure);
         return
@@ -45,6 +45,8 @@ internal static class ComparisonTable
             Lighting("Heat of the lights", c => text.BtuPerHour(c.Heat)),
             Lighting("Cooling they ask for", c => text.Tons(c.Heat)),
             Lighting("Lighting energy per year", c => text.KilowattHours(c.Lighting)),
+            Lighting("Cooling and heating electricity that follows", c => text.KilowattHours(c.Case.Site.Plant)),
+            Lighting("Fuel the lights' heat saves, therm a year", c => text.Number(c.Case.Site.FuelTherms)),
             Lighting("Cost per year", c => text.Money(c.Cost)),
             Money("First cost", o => text.Money(o.FirstCost)),
             Lighting($"Replacements, {years} yr", c => text.Money(c.Replacements)),
@@ -53,6 +55,9 @@ internal static class ComparisonTable
             Money("Discounted payback", o => text.Payback(o.Result.DiscountedPayback, years)),
             Money("Net present value", o => text.Money(o.Result.NetPresentValue)),
             Money("Internal rate of return", o => Rates(o.Result.InternalRates, text)),
+            Lighting("Carbon a year, average of the grid, kg CO2e", c => CarbonFigures.Text(carbon.Inventory(c.Case), text)),
+            Money("Carbon saved a year by the change, kg CO2e", o => CarbonFigures.Text(carbon.Saved(o.Result), text)),
+            Money("Mercury in lamps taken out, g", o => CarbonFigures.Mercury(carbon.Retired(o.Result), text)),
         ];
     }
 

@@ -14,7 +14,8 @@ internal static class SafetyAnnex
     public static SafetySheets Of(SummaryContext context) => new(
         [context.Request.Rules.Disclaimer.Length > 0 ? context.Request.Rules.Disclaimer : "Notices and questions only. No wiring instruction."],
         [.. context.Notices.Select(notice => Notice(notice, context))],
-        [.. ChecklistState.Of(context.Study, context.Request.Rules, context.Notices).Select(phase => Phase(phase, context))]);
+        [.. ChecklistState.Of(context.Study, context.Request.Rules, context.Notices).Select(phase => Phase(phase, context))],
+        new(CircuitTable.Title, CircuitTable.Cautions, [CircuitTable.Of(context.Result, context.Asked, context.Text)]));
 
     public static IReadOnlyList<string> OpenStops(SummaryContext context)
     {

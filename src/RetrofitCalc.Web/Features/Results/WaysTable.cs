@@ -25,7 +25,7 @@ public sealed class WaysTable
         (_result, _text) = (result, text);
         _options = [.. result.Options.OrderByDescending(option => option == result.Chosen)];
         Columns = [new("Keep as is", Now: true), .. _options.Select(o => new WayColumn(o.Option.Name, Chosen: o == result.Chosen))];
-        Groups = [new("Power and bill", [.. PowerAndBill()]), new("Money", [.. MoneyRows()]), new("Crop and safety", [.. CropAndSafety()])];
+        Groups = [new("Power and bill", [.. PowerAndBill()]), new("Money", [.. MoneyRows()]), new("Carbon and waste", [.. CarbonAndWaste()]), new("Crop and safety", [.. CropAndSafety()])];
     }
 
     public IReadOnlyList<WayColumn> Columns { get; }
@@ -44,6 +44,9 @@ public sealed class WaysTable
         yield return Site("Cooling it asks for", "tons", s => _text.Number(s.Heat.TonsOfCooling, 1));
         yield return Site("Lighting energy", "kWh/yr", s => _text.Number(s.Lighting.KilowattHours));
         yield return Site("Cooling and heating that follow", "kWh/yr", s => _text.Number(s.Plant.KilowattHours));
+        yield return Site("Fuel the lights' heat saves", "therm/yr", s => _text.Number(s.FuelTherms));
+        if (_result.Now.Site.MoisturePerHour > 0)
+            yield return Site("Water plants give off by it", "kg/h", s => _text.Number(s.MoisturePerHour, 1));
         yield return new WayRow("Bill, lights and plant", "per year",
             [_text.Money(PrintedSums.Cost(_result.Now)), .. _options.Select(o => _text.Money(PrintedSums.Cost(o.After)))]);
         yield return Options("Saved on the electricity bill", "per year", QuantityText.DoesNotApply, o => _text.Money(o.Bill.Total));
@@ -65,6 +68,15 @@ public sealed class WaysTable
         yield return Options("Net present value", "", "reference", o => _text.Money(o.NetPresentValue));
         yield return Options("Net present value, range", "", QuantityText.DoesNotApply, o => _text.Range(o.Ranges.NetPresentValue));
         yield return Options("Internal rate of return", "per year", QuantityText.DoesNotApply, Rates);
+    }
+
+    private IEnumerable<WayRow> CarbonAndWaste()
+    {
+        var carbon = new CarbonFigures(_result);
+        yield return new WayRow("Carbon of a year, average of the grid", "kg CO2e",
+            [CarbonFigures.Text(carbon.Inventory(_result.Now), _text), .. _options.Select(o => CarbonFigures.Text(carbon.Inventory(o.After), _text))]);
+        yield return Options("Carbon saved in a year by the change", "kg CO2e", "reference", o => CarbonFigures.Text(carbon.Saved(o), _text));
+        yield return Options("Mercury in lamps taken out", "g", QuantityText.DoesNotApply, o => CarbonFigures.Mercury(carbon.Retired(o), _text));
     }
 
     private IEnumerable<WayRow> CropAndSafety()
