@@ -12,45 +12,49 @@ public static class CsvTable
     /// <summary>Reads row by row and stops at the limits; the file is never held in memory as a whole.</summary>
     public static Parsed<SurveyTable> Read(Stream stream)
     {
+        var builder = new TableBuilder();
+        return Fill(stream, builder) is { } problem && builder.Refusal is null ? Parsed.Bad<SurveyTable>(problem) : builder.Finish();
+    }
+
+    /// <summary>Hands rows on until the sink wants no more. Returns why the file cannot be read; null when it can.</summary>
+    internal static FileProblem? Fill(Stream stream, TableSink sink)
+    {
         try
         {
             var sample = BoundedRead.UpTo(stream, SampleBytes);
-            if (sample.Length == 0) return Parsed.Bad<SurveyTable>("The file is empty.");
-            if (NotText(sample) is { } other) return Parsed.Bad<SurveyTable>(other);
+            if (sample.Length == 0) return FileProblem.Of("The file is empty.");
+            if (NotText(sample) is { } other) return FileProblem.Of(other);
             var (encoding, mark, note) = TextEncoding.Of(sample, whole: sample.Length < SampleBytes);
-            if (encoding is null) return Parsed.Bad<SurveyTable>("This is not a text file. Save the table as CSV in UTF-8, or as XLSX, and try again.");
+            if (encoding is null) return FileProblem.Of("This is not a text file. Save the table as CSV in UTF-8, or as XLSX, and try again.");
+            if (note is not null) sink.Notes.Add(note);
             using var rest = new HeadAndRest(sample.AsMemory(mark), stream);
             using var reader = new StreamReader(rest, encoding, detectEncodingFromByteOrderMarks: false);
-            var start = TextEncoding.StartOf(sample.AsSpan(mark), encoding);
-            return Read(reader, Separator.Of(start), note is null ? [] : [note]);
+            return Fill(reader, Separator.Of(TextEncoding.StartOf(sample.AsSpan(mark), encoding)), sink);
         }
         catch (IOException unreadable)
         {
-            return Parsed.Bad<SurveyTable>($"The file could not be read: {unreadable.Message}");
+            return FileProblem.Of($"The file could not be read: {unreadable.Message}");
         }
     }
 
-    private static Parsed<SurveyTable> Read(TextReader text, char separator, IReadOnlyList<string> notes)
+    private static FileProblem? Fill(TextReader text, char separator, TableSink sink)
     {
-        var builder = new TableBuilder();
-        builder.Notes.AddRange(notes);
         FileProblem? unclosed = null;
         try
         {
-            using var csv = CsvReader.Create(text, Settings(separator, record => unclosed ??= Unclosed(record, builder)), leaveOpen: true);
+            using var csv = CsvReader.Create(text, Settings(separator, record => unclosed ??= Unclosed(record, sink)), leaveOpen: true);
             while (csv.Read())
-                if (!builder.Add((int)csv.LineNumber, Cells(csv))) break;
+                if (!sink.Add((int)csv.LineNumber, Cells(csv))) break;
+            return unclosed;
         }
         catch (CsvFormatException tooLong)
         {
-            return Parsed.Bad<SurveyTable>(new FileProblem((int)tooLong.LineNumber, null, "", TableLimits.CellTooLong));
+            return new FileProblem((int)tooLong.LineNumber, null, "", TableLimits.CellTooLong);
         }
         catch (DecoderFallbackException)
         {
-            return Parsed.Bad<SurveyTable>(
-                "Some letters far down the file are in another encoding than the rest. Nothing was read. Save the file as UTF-8 and try again.");
+            return FileProblem.Of("Some letters far down the file are in another encoding than the rest. Nothing was read. Save the file as UTF-8 and try again.");
         }
-        return unclosed is null || builder.Refusal is not null ? builder.Finish() : Parsed.Bad<SurveyTable>(unclosed);
     }
 
     private static string[] Cells(CsvReader csv)
@@ -60,11 +64,11 @@ public static class CsvTable
         return cells;
     }
 
-    private static FileProblem? Unclosed(CsvMalformedRecord record, TableBuilder builder)
+    private static FileProblem? Unclosed(CsvMalformedRecord record, TableSink sink)
     {
         if (record.Reason == CsvMalformedReason.UnterminatedQuote)
             return new FileProblem((int)record.LineNumber, null, "", "A quotation mark opened in this row is never closed, so the rows after it cannot be told apart. Nothing was read.");
-        builder.Notes.Add($"Row at line {record.LineNumber}: a stray quotation mark was kept as text.");
+        sink.Notes.Add($"Row at line {record.LineNumber}: a stray quotation mark was kept as text.");
         return null;
     }
 

@@ -1,18 +1,26 @@
 namespace RetrofitCalc.Files.Surveys.Tables;
 
+/// <summary>Takes the rows of a file one by one.</summary>
+internal abstract class TableSink
+{
+    /// <summary>What a careful person wants to know of how the file was read.</summary>
+    public List<string> Notes { get; } = [];
+
+    /// <summary>Why no more can be taken; null while all is well.</summary>
+    public string? Refusal { get; protected set; }
+
+    /// <summary>Takes a row; false when no more are wanted.</summary>
+    public abstract bool Add(int line, IReadOnlyList<string> row);
+}
+
 /// <summary>Takes rows one by one, the first that holds anything as headings, and stops at the limits.</summary>
-internal sealed class TableBuilder
+internal sealed class TableBuilder : TableSink
 {
     private readonly List<SurveyRow> _rows = [];
     private IReadOnlyList<string>? _headers;
     private long _characters;
 
-    public List<string> Notes { get; } = [];
-
-    /// <summary>Why no more can be taken; null while all is well.</summary>
-    public string? Refusal { get; private set; }
-
-    public bool Add(int line, IReadOnlyList<string> row)
+    public override bool Add(int line, IReadOnlyList<string> row)
     {
         var cells = WithoutBlankEnd(row);
         if (cells.Count == 0) return true;

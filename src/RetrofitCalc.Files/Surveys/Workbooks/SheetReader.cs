@@ -9,18 +9,18 @@ namespace RetrofitCalc.Files.Surveys.Workbooks;
 internal sealed class SheetReader
 {
     private const int CellsNamed = 5;
-    private readonly TableBuilder _builder = new();
+    private readonly TableSink _sink;
     private readonly CellReader _cells;
     private readonly List<string> _formulas = [];
     private readonly List<string> _emptyFormulas = [];
     private readonly List<string> _merged = [];
     private int _row;
 
-    private SheetReader(CellReader cells) => _cells = cells;
+    private SheetReader(CellReader cells, TableSink sink) => (_cells, _sink) = (cells, sink);
 
-    public static Parsed<SurveyTable> Read(WorksheetPart part, CellReader cells)
+    public static void Fill(WorksheetPart part, CellReader cells, TableSink sink)
     {
-        var sheet = new SheetReader(cells);
+        var sheet = new SheetReader(cells, sink);
         using var reader = OpenXmlReader.Create(part);
         while (reader.Read())
         {
@@ -29,7 +29,6 @@ internal sealed class SheetReader
             if (reader.ElementType == typeof(Row) && !sheet.ReadRow(reader)) break;
         }
         sheet.AddNotes();
-        return sheet._builder.Finish();
     }
 
     private bool ReadRow(OpenXmlReader reader)
@@ -48,7 +47,7 @@ internal sealed class SheetReader
             texts[column] = Take(cell, column);
         }
         while (reader.ReadNextSibling());
-        return _builder.Add(_row, texts);
+        return _sink.Add(_row, texts);
     }
 
     private string Take(Cell cell, int column)
@@ -63,9 +62,9 @@ internal sealed class SheetReader
 
     private void AddNotes()
     {
-        if (_formulas.Count > 0) _builder.Notes.Add($"{Cells(_formulas)} a formula; the value stored with it was taken.");
-        if (_emptyFormulas.Count > 0) _builder.Notes.Add($"{Cells(_emptyFormulas)} a formula without a stored value and was read as blank. Open and save the workbook in a spreadsheet to store the values.");
-        if (_merged.Count > 0) _builder.Notes.Add($"Merged cells ({Named(_merged)}): the value counts for the first cell only, the others are read as blank.");
+        if (_formulas.Count > 0) _sink.Notes.Add($"{Cells(_formulas)} a formula; the value stored with it was taken.");
+        if (_emptyFormulas.Count > 0) _sink.Notes.Add($"{Cells(_emptyFormulas)} a formula without a stored value and was read as blank. Open and save the workbook in a spreadsheet to store the values.");
+        if (_merged.Count > 0) _sink.Notes.Add($"Merged cells ({Named(_merged)}): the value counts for the first cell only, the others are read as blank.");
     }
 
     private static string Cells(List<string> places) => places.Count == 1 ? $"Cell {places[0]} holds" : $"{places.Count} cells ({Named(places)}) each hold";

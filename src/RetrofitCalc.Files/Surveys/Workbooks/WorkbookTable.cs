@@ -15,20 +15,31 @@ public static class WorkbookTable
     /// <param name="stream">The XLSX file.</param>
     /// <param name="culture">How its reader types numbers.</param>
     /// <param name="sheet">Name of the sheet; null for the first.</param>
-    public static Parsed<SurveyTable> Read(Stream stream, CultureInfo culture, string? sheet = null) => Open(stream, book => Read(book, culture, sheet));
+    public static Parsed<SurveyTable> Read(Stream stream, CultureInfo culture, string? sheet = null)
+    {
+        var builder = new TableBuilder();
+        return Fill(stream, (culture, WithTimes: false), builder, sheet) is { } problem ? Parsed.Bad<SurveyTable>(problem) : builder.Finish();
+    }
 
-    private static Parsed<SurveyTable> Read(SpreadsheetDocument book, CultureInfo culture, string? sheet)
+    /// <summary>Hands the rows of a sheet on until the sink wants no more. Returns why the workbook cannot be read; null when it can.</summary>
+    internal static FileProblem? Fill(Stream stream, (CultureInfo Culture, bool WithTimes) cells, TableSink sink, string? sheet)
+    {
+        var read = Open(stream, book => Fill(book, cells, sink, sheet));
+        return read.Ok ? null : read.Problems[0];
+    }
+
+    private static Parsed<bool> Fill(SpreadsheetDocument book, (CultureInfo Culture, bool WithTimes) cells, TableSink sink, string? sheet)
     {
         var sheets = SheetIndex.Of(book);
-        if (sheets.Names.Count > WorkbookLimits.Sheets) return Parsed.Bad<SurveyTable>($"The workbook has more than {WorkbookLimits.Sheets} sheets. Nothing was read.");
+        if (sheets.Names.Count > WorkbookLimits.Sheets) return Parsed.Bad<bool>($"The workbook has more than {WorkbookLimits.Sheets} sheets. Nothing was read.");
         if (sheets.PartOf(sheet) is not { } part)
-            return Parsed.Bad<SurveyTable>(sheet is null ? "The workbook has no sheet with cells." : $"The workbook has no sheet {CellText.Quote(sheet)}. It has: {string.Join(", ", sheets.Names)}.");
+            return Parsed.Bad<bool>(sheet is null ? "The workbook has no sheet with cells." : $"The workbook has no sheet {CellText.Quote(sheet)}. It has: {string.Join(", ", sheets.Names)}.");
         var words = SharedWords.Of(book);
-        if (words is null) return Parsed.Bad<SurveyTable>(TableLimits.TooLarge);
-        var table = SheetReader.Read(part, new CellReader(words, NumberFormats.Of(book), culture));
-        if (table.Value is null || sheets.Names.Count == 1) return table;
+        if (words is null) return Parsed.Bad<bool>(TableLimits.TooLarge);
+        SheetReader.Fill(part, new CellReader(words, NumberFormats.Of(book), cells.Culture) { WithTimes = cells.WithTimes }, sink);
         var others = sheets.Names.Where(name => name != (sheet ?? sheets.Names[0]));
-        return Parsed.Good(table.Value with { Notes = [.. table.Value.Notes, $"Read from sheet {CellText.Quote(sheet ?? sheets.Names[0])}. The workbook also has: {string.Join(", ", others)}."] });
+        if (sheets.Names.Count > 1) sink.Notes.Add($"Read from sheet {CellText.Quote(sheet ?? sheets.Names[0])}. The workbook also has: {string.Join(", ", others)}.");
+        return Parsed.Good(true);
     }
 
     private static Parsed<T> Open<T>(Stream stream, Func<SpreadsheetDocument, Parsed<T>> read)
