@@ -20,7 +20,7 @@ public static class CircuitTable
     /// <param name="result">The result.</param>
     /// <param name="option">The option looked at; null for the lighting as it is.</param>
     /// <param name="text">How figures are written.</param>
-    public static ReportTable Of(StudyResult result, OptionResult? option, QuantityText text) => new(Title,
+    public static ReportTable Of(StudyResult result, OptionResult? option, QuantityText text) => new("Currents line by line",
         [
             new("Line", 2.2), new("When", 0.8), new("Luminaires", 0.9, true), new("Supply, V", 0.8, true), new("Power factor", 0.9, true), new("One, A", 1, true),
             new("All, A", 1, true), new("All × 1.25, A", 1, true), new("Most on a 20 A circuit", 1, true),
