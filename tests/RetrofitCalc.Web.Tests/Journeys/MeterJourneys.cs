@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Microsoft.Playwright;
 using NodaTime;
+using NodaTime.Text;
 using RetrofitCalc.Web.Tests.Harness;
 
 namespace RetrofitCalc.Web.Tests.Journeys;
@@ -56,10 +57,41 @@ public sealed class MeterJourneys(RunningApp app)
         app.NoErrors();
     }
 
+    [Fact]
+    public async Task a_table_is_understood_by_its_columns_and_comes_back_as_it_was_exported()
+    {
+        var (page, id) = await OpenAsync();
+        // The times end their intervals and the values are kilowatts, which the heading does not say.
+        var rows = string.Concat(Year().Select(hour => $"{Stamp(hour.Plus(Duration.FromHours(1)))},{KilowattHours(hour)}\n"));
+        await page.ChooseFileAsync(Field, File("load.csv", "Date and time,Load\n" + rows));
+        var columns = page.GetByRole(AriaRole.Region, new() { Name = "First rows of the file" });
+        await Assertions.Expect(columns).ToContainTextAsync("Load");
+        await page.GetByLabel("Unit").SelectOptionAsync(new SelectOptionValue { Label = "kW, average of each interval" });
+        await page.GetByLabel("A time tells when its interval").SelectOptionAsync(new SelectOptionValue { Label = "ends" });
+        await Assertions.Expect(page.GetByLabel("They hold twelve whole billing months of the tariff")).ToContainTextAsync("complete");
+        await page.AccessibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take this year in" }).ClickAsync();
+        var title = page.GetByRole(AriaRole.Heading, new() { Level = 1 });
+        // 16 h of 90 kW and 8 h of 60 kW are 1,920 kWh a day: 700,800 kWh a year.
+        await Assertions.Expect(title).ToHaveTextAsync("The meter’s own year: 700,800\u00A0kWh, peak 90.0\u00A0kW");
+        await page.SavedAsync();
+
+        var csv = await (await page.APIRequest.GetAsync($"/studies/{id}/meter.csv")).BodyAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Remove the meter data" }).ClickAsync();
+        await Assertions.Expect(title).ToContainTextAsync("No meter year is taken in yet");
+        await page.ChooseFileAsync(Field, new FilePayload { Name = "meter.csv", MimeType = "text/csv", Buffer = csv });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take this year in" }).ClickAsync();
+        await Assertions.Expect(title).ToHaveTextAsync("The meter’s own year: 700,800\u00A0kWh, peak 90.0\u00A0kW");
+        app.NoErrors();
+    }
+
     public static TheoryData<string, string, string> Malformed => new()
     {
         { "entity.xml", "<?xml version=\"1.0\"?><!DOCTYPE feed [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><feed>&x;</feed>", "document type" },
         { "broken.xml", "<?xml version=\"1.0\"?>\n<feed xmlns=\"http://www.w3.org/2005/Atom\">\n<entry></feed>", "line 3" },
+        { "times.csv", "reading,kWh\nfirst,1.5\nsecond,2.5\n", "a date and a number side by side" },
+        { "text.xlsx", "this is no workbook", "a date and a number side by side" },
+        { "torn.xlsx", "PK\u0003\u0004 and then nothing of a workbook", "" },
     };
 
     [Theory, MemberData(nameof(Malformed))]
@@ -96,6 +128,8 @@ public sealed class MeterJourneys(RunningApp app)
 
     /// <summary>90 kWh in each hour of the day, 60 at night.</summary>
     private static int KilowattHours(ZonedDateTime hour) => hour.Hour is >= 6 and < 22 ? 90 : 60;
+
+    private static string Stamp(ZonedDateTime time) => LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm").Format(time.LocalDateTime);
 
     /// <summary>A small feed in ESPI XML (NAESB REQ.21), watt-hours in each hour.</summary>
     private static FilePayload Espi(string name, IEnumerable<ZonedDateTime> hours)

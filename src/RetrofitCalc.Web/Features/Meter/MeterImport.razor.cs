@@ -1,9 +1,9 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 using NodaTime;
-using RetrofitCalc.Files;
 using RetrofitCalc.Files.Meters;
-using RetrofitCalc.Files.Meters.Espi;
+using RetrofitCalc.Files.Meters.Tables;
 using RetrofitCalc.Reports;
 
 namespace RetrofitCalc.Web.Features.Meter;
@@ -14,9 +14,9 @@ public sealed partial class MeterImport
     private const long LargestFile = MeterLimits.FileMegabytes * 1024L * 1024;
 
     private CancellationTokenSource _stop = new();
-    private UploadedFile? _file;
+    private UploadedFile? _upload;
+    private MeterFile? _file;
     private IReadOnlyList<string> _problems = [];
-    private IReadOnlyList<MeterSource> _sources = [];
     private MeterReview? _review;
     private int _source;
     private bool _agreed;
@@ -34,7 +34,7 @@ public sealed partial class MeterImport
     {
         await _stop.CancelAsync();
         _stop.Dispose();
-        if (_file is not null) await _file.DisposeAsync();
+        if (_upload is not null) await _upload.DisposeAsync();
     }
 
     private string? WhyNot => _review switch
@@ -54,22 +54,23 @@ public sealed partial class MeterImport
         }
         await BusyAsync($"Reading {chosen.File.Name}.", async stop =>
         {
-            _file = await UploadedFile.CopyAsync(chosen.File, Progress, stop);
+            _upload = await UploadedFile.CopyAsync(chosen.File, Progress, stop);
             _share = null;
             StateHasChanged();
-            var content = await Task.Run(() => EspiFile.Read(_file.FromStart()), stop);
-            stop.ThrowIfCancellationRequested();
-            Take(content);
-            if (_sources.Count > 0) await ReviewAsync(FirstUsable, stop);
+            var file = new MeterFile(_upload, CultureInfo.GetCultureInfo(Session.Study.Site.Culture), Zone);
+            await ReadAsync(file, file.Open, stop);
         });
     }
 
-    private int FirstUsable => Math.Max(0, _sources.ToList().FindIndex(source => source.Refusal is null));
+    private Task UseAsync(Action<MeterFile> change) => BusyAsync("Reading the file again.", stop => ReadAsync(_file!, () => change(_file!), stop));
 
-    private void Take(Parsed<EspiContent> content)
+    /// <summary>Reads off the page's thread; what was read last stays in sight until then.</summary>
+    private async Task ReadAsync(MeterFile file, Action read, CancellationToken stop)
     {
-        _problems = [.. content.Problems.Select(problem => problem.ToString())];
-        _sources = content.Value?.Meters ?? [];
+        await Task.Run(read, stop);
+        stop.ThrowIfCancellationRequested();
+        (_file, _problems, _review) = (file, file.Problems, null);
+        if (file.Sources.Count > 0) await ReviewAsync(file.FirstUsable, stop);
     }
 
     private Task ChooseSourceAsync(int source) => BusyAsync("Putting the readings in order.", stop => ReviewAsync(source, stop));
@@ -77,7 +78,7 @@ public sealed partial class MeterImport
     private async Task ReviewAsync(int source, CancellationToken stop)
     {
         var study = Session.Study;
-        var review = await Task.Run(() => MeterReview.Of(_sources[source], study, Zone), stop);
+        var review = await Task.Run(() => MeterReview.Of(_file!.Sources[source], study, Zone), stop);
         stop.ThrowIfCancellationRequested();
         (_source, _review, _agreed) = (source, review, false);
     }
@@ -87,7 +88,7 @@ public sealed partial class MeterImport
     private async Task TakeAsync()
     {
         if (_review is not { Filled: { } year } review || WhyNot is not null) return;
-        year = year with { Source = year.Source with { Source = $"{year.Source.Source}; file {_file!.Name}" } };
+        year = year with { Source = year.Source with { Source = $"{year.Source.Source}; file {_upload!.Name}" } };
         await Session.EditAsync("meter data", study => study with { Meter = year });
         await StopAsync();
         var filled = review.Missing > 0 ? $", {Text.Number(review.Missing)} filled" : "";
@@ -100,10 +101,10 @@ public sealed partial class MeterImport
         await _stop.CancelAsync();
         _stop.Dispose();
         _stop = new();
-        (_busy, _share, _review, _sources, _problems, _agreed) = (null, null, null, [], [], false);
-        if (_file is null) return;
-        await _file.DisposeAsync();
-        _file = null;
+        (_busy, _share, _review, _file, _problems, _agreed) = (null, null, null, null, [], false);
+        if (_upload is null) return;
+        await _upload.DisposeAsync();
+        _upload = null;
     }
 
     private async Task BusyAsync(string what, Func<CancellationToken, Task> work)
