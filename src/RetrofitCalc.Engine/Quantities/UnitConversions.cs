@@ -26,4 +26,10 @@ public static class UnitConversions
 
     /// <summary>Watts in one kilowatt. [W/kW]</summary>
     public const double WattsPerKilowatt = 1000;
+
+    /// <summary>Nanometres in one micrometre. [nm/µm]</summary>
+    public const double NanometresPerMicrometre = 1000;
+
+    /// <summary>Lux of one foot-candle: one lumen on a square foot, 10.76391. [lx/fc]</summary>
+    public const double LuxPerFootCandle = 1 / (MetresPerFoot * MetresPerFoot);
 }
