@@ -5,7 +5,10 @@ namespace RetrofitCalc.Files.Weather;
 /// <summary>One comma-separated line and where its fields stand.</summary>
 internal sealed class EpwFields(string line, int number)
 {
-    private readonly string[] _fields = line.Split(',');
+    /// <summary>A row of hours has 35; what stands behind is kept in one piece.</summary>
+    private const int MostFields = 40;
+
+    private readonly string[] _fields = line.Split(',', MostFields);
 
     public int Count => _fields.Length;
 

@@ -7,10 +7,12 @@ internal sealed class EpwLines(Stream stream)
 {
     private const int LongestLine = 20_000;
     private const int MostLines = 10_000;
+    private const int MostLetters = EpwFile.LimitMegabytes * 1024 * 1024;
 
     // Every byte is a letter in this encoding, so no file fails here; names are decoded again where they matter.
     private readonly StreamReader _reader = new(stream, Encoding.Latin1, detectEncodingFromByteOrderMarks: false);
     private readonly StringBuilder _line = new();
+    private int _letters;
 
     /// <summary>Number of the line read last, from 1.</summary>
     public int Number { get; private set; }
@@ -27,7 +29,8 @@ internal sealed class EpwLines(Stream stream)
         Number++;
         for (; letter is >= 0 and not '\n'; letter = _reader.Read())
         {
-            if (_line.Length == LongestLine || Number > MostLines) return Refuse();
+            if (_line.Length == LongestLine || Number > MostLines || _letters == MostLetters) return Refuse();
+            _letters++;
             _line.Append((char)letter);
         }
         return _line.ToString().TrimEnd('\r');
@@ -35,9 +38,11 @@ internal sealed class EpwLines(Stream stream)
 
     private string? Refuse()
     {
-        Refusal = Number > MostLines
-            ? new(Number, null, "", FormattableString.Invariant($"The file has more than {MostLines:N0} lines; a weather file of one year has 8,768. Nothing was read."))
-            : new(Number, null, "", FormattableString.Invariant($"The line has more than {LongestLine:N0} letters; no line of a weather file is that long. Nothing was read."));
+        var reason = FormattableString.Invariant(
+            Number > MostLines ? $"The file has more than {MostLines:N0} lines; a weather file of one year has 8,768."
+            : _line.Length == LongestLine ? (FormattableString)$"The line has more than {LongestLine:N0} letters; no line of a weather file is that long."
+            : $"The file is larger than {EpwFile.LimitMegabytes} MB; a weather file has one or two.");
+        Refusal = new(Number, null, "", $"{reason} Nothing was read.");
         return null;
     }
 }

@@ -33,7 +33,7 @@ public sealed record EpwYear(string Place, string Source, double UtcOffset, IRea
     public WeatherYear ToWeather()
     {
         if (WhyNotFilled is { } reason) throw new InvalidOperationException(reason);
-        var filled = MissingCount == 0 ? "" : $"; {MissingCount} missing hours filled {FillRule}";
+        var filled = MissingCount == 0 ? "" : $"; {MissingCount} missing {(MissingCount == 1 ? "hour" : "hours")} filled {FillRule}";
         return new WeatherYear
         {
             Name = Place,

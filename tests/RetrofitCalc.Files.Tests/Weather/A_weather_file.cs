@@ -67,6 +67,7 @@ public class A_weather_file
         { "The file ends before hour 24 of 31 December: 8,759 hours are there", 8767, null, lines => lines.RemoveAt(lines.Count - 1) },
         { "The year is complete here, but more rows follow", 8769, 1, lines => lines.Add(lines[8]) },
         { "no line of a weather file is that long", 2, null, lines => lines[1] = new string('x', 30_000) },
+        { "larger than 16 MB", 864, null, lines => lines.InsertRange(8, Enumerable.Repeat(new string(' ', 19_600), 2000)) },
         { "more than 10,000 lines", 10_001, null, lines => lines.InsertRange(8, Enumerable.Repeat("", 2000)) },
     };
 

@@ -30,10 +30,13 @@ public sealed class PlantJourneys(RunningApp app)
         await Assertions.Expect(site).ToContainTextAsync("The weather of Quillmere, OH, USA is in use.");
 
         await site.GetByLabel("Worked out by").SelectOptionAsync(new SelectOptionValue { Label = "each hour's outdoor temperature" });
+        await Assertions.Expect(site.GetByLabel("Cooled when it is outdoors at least")).ToHaveValueAsync("12");
+        await Assertions.Expect(site.GetByLabel("Lit hours in which the place is cooled")).ToHaveCountAsync(0);
         await site.GetByLabel("Cooling is rated as").SelectOptionAsync(new SelectOptionValue { Label = "EER" });
         await site.GetByLabel("Cooling, EER").FillAsync("12");
         await site.GetByLabel("Cooling, EER").PressAsync("Tab");
         await page.SavedAsync();
+        await Assertions.Expect(site.GetByLabel("Cooling, EER")).ToHaveValueAsync("12");
         await page.AccessibleAsync();
 
         // 21 °C all year: every lit hour of what follows the site's plant is cooled, none heated.

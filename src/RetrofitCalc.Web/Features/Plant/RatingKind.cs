@@ -34,10 +34,13 @@ public sealed record RatingKind(string Name, double Least, double Most, Func<dou
     /// <summary>One rating is twelve thousand BTU an hour over the other, so the same division leads back.</summary>
     private static double KilowattsPerTonFromCop(double cop) => CoolingRatings.CopFromKilowattsPerTon(cop);
 
-    /// <summary>The fit read backwards, up to where it still rises.</summary>
+    /// <summary>The rating of a coefficient of performance; null where this kind of rating does not reach it.</summary>
+    public double? Of(double cop) => FromCop(cop) is var rating && rating >= Least && rating <= Most ? Math.Round(rating, 3) : null;
+
+    /// <summary>The fit read backwards; not a number past its top.</summary>
     private static double SeerFromEer(double eer)
     {
         const double a = 0.02, b = 1.12;
-        return Math.Min(HighestSeer, (b - Math.Sqrt(Math.Max(0, b * b - 4 * a * eer))) / (2 * a));
+        return (b - Math.Sqrt(b * b - 4 * a * eer)) / (2 * a);
     }
 }

@@ -99,6 +99,14 @@ public class The_plant_of_a_site
     public void reads_every_rating_both_ways(RatingKind kind) =>
         Assert.All([kind.Least, (kind.Least + kind.Most) / 2, kind.Most], rating => Assert.Equal(rating, kind.FromCop(kind.ToCop(rating)), 1e-6));
 
+    [Fact]
+    public void leaves_a_rating_blank_where_its_kind_does_not_reach()
+    {
+        var seer = RatingKind.OfCooling.Single(kind => kind.Name == "SEER");
+        Assert.Equal(13, seer.Of(11.18 / 3.412142)!.Value, 0.001);
+        Assert.Null(seer.Of(10));
+    }
+
     // Bonneville Power Administration, 2012: small office with gas heat keeps 1.12 and makes up 0.02138 therm.
     [Fact]
     public async Task fills_published_factors_with_their_source_and_forgets_the_source_of_own_ones()
@@ -109,6 +117,17 @@ public class The_plant_of_a_site
         Assert.Contains("Pacific Northwest", open.Study.Site.Plant.InteractionBuilding);
         await Panel(open).Find("#f-site-plant-interactionfactor").ChangeAsync(new() { Value = "1.05" });
         Assert.Null(open.Study.Site.Plant.InteractionBuilding);
+    }
+
+    // 10 × 59 + 4 × 31 + 6 × 59 = 1,068 W; 0.5 kg/h · 2450 / 3.6 = 340.3 W of it, a share of 0.3186.
+    [Fact]
+    public async Task takes_the_water_plants_give_off_for_the_share_of_heat()
+    {
+        await using var open = await OpenAsync();
+        await Panel(open).Find("#f-site-plant-water").ChangeAsync(new() { Value = "0.5" });
+        Assert.Equal(0.3186, open.Study.Site.Plant.LatentShare, 0.0001);
+        Assert.Equal("0.5", Panel(open).Find("#f-site-plant-water").GetAttribute("value"));
+        Assert.Equal(0.5, open.Session.Result!.Now.Site.MoisturePerHour, 1e-9);
     }
 
     [Fact]

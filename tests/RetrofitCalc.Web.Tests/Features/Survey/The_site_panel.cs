@@ -22,11 +22,12 @@ public class The_site_panel
     public async Task asks_for_the_performance_of_electric_heating_and_the_price_of_fuel_but_not_for_both()
     {
         await using var open = await OpenStudy.Of(SurveySamples.HallAndBarn());
-        Assert.NotEmpty(Panel(open).FindAll("#f-site-plant-fuelpricepertherm"));
-        await Panel(open).Find("#f-site-plant-heat").ChangeAsync(new() { Value = "1" });
+        var panel = Panel(open);
+        Assert.NotEmpty(panel.FindAll("#f-site-plant-fuelpricepertherm"));
+        await panel.Find("#f-site-plant-heat").ChangeAsync(new() { Value = "1" });
         Assert.Equal(3, open.Study.Site.Plant.HeatingCop);
-        Assert.Empty(Panel(open).FindAll("#f-site-plant-fuelpricepertherm"));
-        Assert.NotEmpty(Panel(open).FindAll("#f-site-plant-heatingcop"));
+        await panel.WaitForAssertionAsync(() => Assert.Empty(panel.FindAll("#f-site-plant-fuelpricepertherm")));
+        Assert.NotEmpty(panel.FindAll("#f-site-plant-heatingcop"));
     }
 
     [Fact]
