@@ -59,6 +59,20 @@ public class Colour_of_light
         Assert.Equal(by5.Rendering!.General, by1.Rendering!.General, 0.2);
     }
 
+    // Colours add (Grassmann): flat light has X = Y = Z = 106.86 per unit (sums of the 1 nm observer, CIE 15); to it comes a line
+    // at 547.5 nm, half a nanometre wide and 200 high, area 100, between two whole fives, where sums every 5 nm would not see it.
+    [Fact]
+    public void counts_a_narrow_line_that_a_fine_instrument_saw()
+    {
+        SpectralSample[] line = [SpectralSample.Of(547, 1), SpectralSample.Of(547.5, 201), SpectralSample.Of(548, 1)];
+        var flat = Enumerable.Range(380, 401).Where(nm => nm is < 547 or > 548).Select(nm => SpectralSample.Of(nm, 1));
+        var seen = SampleSpectra.Figures(SampleSpectra.Shape([.. flat.Concat(line).OrderBy(sample => sample.At.Nanometres)])).Colour!.Chromaticity;
+        double Added(SpectralCurve observer) => 106.86 + 100 * observer.At(Quantities.Wavelength.FromNanometres(547.5));
+        var (x, y, z) = (Added(ShippedSpectra.Tables.X), Added(ShippedSpectra.Tables.Y), Added(ShippedSpectra.Tables.Z));
+        Assert.Equal(x / (x + y + z), seen.X, 1e-3);
+        Assert.Equal(y / (x + y + z), seen.Y, 1e-3);
+    }
+
     [Fact]
     public void far_from_white_has_no_temperature_and_says_so()
     {
