@@ -26,6 +26,7 @@ internal static class CommandLine
         SurveyCommands.MakeExport(),
         TariffCommands.MakeImport(),
         TariffCommands.MakeExport(),
+        WeatherCommand.Make(),
     };
 
     /// <summary>Trouble with files is no fault of the program: one line says what, and nothing is left half-written.</summary>

@@ -65,6 +65,18 @@ public class Plant_that_follows_the_lights
         Assert.Equal(onPeak, result.Bills.SelectMany(bill => bill.Lines).Where(line => line is { Kind: BillLineKind.Energy, Charge: 0 }).Sum(line => line.Quantity), 1e-6);
     }
 
+    // One hot hour on Wednesday 14 July, 13:00 to 14:00 standard time, while the hall's 3.16 kW burn beside 3 kW of base load: COP 3 adds a third.
+    [Fact]
+    public void raises_demand_in_the_hours_in_which_it_runs_and_in_no_other()
+    {
+        var hot = (new LocalDate(2027, 7, 14).DayOfYear - 1) * 24 + 13;
+        var study = With(Hourly, SampleWeather.Of(hour => hour == hot ? 30 : 10)) with { Lines = [SampleStudy.Small.Lines[2]], Options = [] };
+        study = study with { Tariff = study.Tariff with { Demand = [study.Tariff.Demand[0] with { Ratchet = null }] } };
+        var demand = Now(study).Bills.ToDictionary(bill => bill.Month.Month, bill => bill.Lines.Single(line => line.Kind == BillLineKind.Demand).Quantity);
+        Assert.Equal(3 + 3.16 * 4 / 3, demand[7], 1e-9);
+        Assert.All(demand.Where(month => month.Key != 7), month => Assert.Equal(6.16, month.Value, 1e-9));
+    }
+
     [Fact]
     public void is_counted_apart_where_an_area_has_its_own()
     {

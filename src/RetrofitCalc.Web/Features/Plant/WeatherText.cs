@@ -1,3 +1,4 @@
+using RetrofitCalc.Engine.Heat;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Weather;
 using RetrofitCalc.Reports;
@@ -12,6 +13,13 @@ public static class WeatherText
     {
         var (weather, text) = (study.Weather!, QuantityText.For(study));
         return $"{weather.Name}: {text.Number(weather.DryBulb.Average(), 1)} °C on average, {text.Number(weather.DryBulb.Min(), 1)} to {text.Number(weather.DryBulb.Max(), 1)} °C, standard time UTC{(weather.UtcOffset < 0 ? "" : "+")}{text.Number(weather.UtcOffset, weather.UtcOffset % 1 == 0 ? 0 : 2)}.";
+    }
+
+    /// <summary>How the hours of a year divide at the temperatures of a plant: what one looks at while setting them.</summary>
+    public static string Hours(WeatherYear weather, PlantInteraction plant, QuantityText text)
+    {
+        string Count(PlantMode mode) => text.Number(weather.DryBulb.Count(outdoor => PlantHours.ModeAt(plant, outdoor) == mode));
+        return $"Of the 8,760 hours of this year {Count(PlantMode.Cooling)} are cooled, {Count(PlantMode.Heating)} heated, and in {Count(PlantMode.Neither)} the lights' heat changes neither. What counts are those in which lights burn.";
     }
 
     /// <summary>What a file does not have, and what can be done about it.</summary>

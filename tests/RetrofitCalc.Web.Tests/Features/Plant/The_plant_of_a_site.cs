@@ -82,6 +82,16 @@ public class The_plant_of_a_site
         Assert.Null(open.Study.Weather);
     }
 
+    // 100 hours at 30 °C, 50 at 0 °C, the rest at 10 °C, between 8 and 12.
+    [Fact]
+    public void counts_the_hours_its_temperatures_divide()
+    {
+        var weather = new WeatherYear { Name = "Invented", DryBulb = [.. Enumerable.Range(0, 8760).Select(hour => hour < 100 ? 30 : hour < 150 ? 0 : 10.0)] };
+        Assert.StartsWith(
+            "Of the 8,760 hours of this year 100 are cooled, 50 heated, and in 8,610 the lights' heat changes neither.",
+            WeatherText.Hours(weather, new(), Reports.QuantityText.For(SurveySamples.HallAndBarn())));
+    }
+
     // EER 10.9 / 3.412142 = 3.194.
     [Fact]
     public async Task takes_a_rating_as_the_nameplate_gives_it()
