@@ -40,16 +40,12 @@ internal static class MeterComparisons
 
     private static (int Exceeded, double LargestKilowatts) Excess(StudyContext context, double[] stateKilowatts)
     {
-        var (meter, site) = (context.Load.Meter!, context.Load.Timeline);
-        var (exceeded, largest, segment) = (0, 0.0, 0);
-        for (var from = context.Year.Start; from < context.Year.End; from += meter.Seconds)
+        var (meter, year) = (context.Load.Meter!, context.Year);
+        var (exceeded, largest) = (0, 0.0);
+        foreach (var (i, lighting) in IntervalLoads.Of(context, stateKilowatts, meter.Seconds).Index())
         {
-            var (to, lighting) = (Math.Min(from + meter.Seconds, context.Year.End), 0.0);
-            while (site.EndOf(segment) <= from)
-                segment++;
-            for (var at = segment; at < site.Count && site.StartOf(at) < to; at++)
-                lighting += stateKilowatts[site.StateOf(at)] * (Math.Min(to, site.EndOf(at)) - Math.Max(from, site.StartOf(at))) / (to - from);
-            var excess = lighting - meter.Average(from, to);
+            var from = year.Start + i * meter.Seconds;
+            var excess = lighting - meter.Average(from, Math.Min(from + meter.Seconds, year.End));
             if (excess <= Tolerance)
                 continue;
             exceeded++;

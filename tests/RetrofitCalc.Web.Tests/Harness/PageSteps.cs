@@ -38,6 +38,19 @@ public static class PageSteps
         await field.SetInputFilesAsync(file);
     }
 
+    /// <summary>Leaves the meter page of a study open, without the meter year the example may hold.</summary>
+    public static async Task WithoutMeterAsync(this IPage page, string id)
+    {
+        await page.GotoAsync($"/studies/{id}/tariff/meter");
+        await page.ReadyAsync();
+        if (await page.Locator(".meter-state").CountAsync() > 0)
+        {
+            await page.GetByRole(AriaRole.Button, new() { Name = "Remove the meter data" }).ClickAsync();
+            await Assertions.Expect(page.Locator(".meter-state")).ToHaveCountAsync(0);
+            await page.SavedAsync();
+        }
+    }
+
     /// <summary>No accessibility violation on the page as it stands; each is named with its place.</summary>
     public static async Task AccessibleAsync(this IPage page)
     {

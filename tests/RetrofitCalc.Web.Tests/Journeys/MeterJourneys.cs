@@ -112,8 +112,7 @@ public sealed class MeterJourneys(RunningApp app)
     {
         var page = await app.OpenAsync("/", size);
         var id = await app.CopyExampleAsync(page);
-        await page.GotoAsync($"/studies/{id}/tariff/meter");
-        await page.ReadyAsync();
+        await page.WithoutMeterAsync(id);
         return (page, id);
     }
 

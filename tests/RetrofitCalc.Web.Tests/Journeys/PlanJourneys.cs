@@ -53,6 +53,28 @@ public sealed class PlanJourneys(RunningApp app)
     }
 
     [Fact]
+    public async Task lights_at_other_times_are_worked_out_entered_and_undone()
+    {
+        var page = await app.OpenAsync("/");
+        var id = await app.CopyExampleAsync(page);
+        await page.WithoutMeterAsync(id);
+        await page.GotoAsync($"/studies/{id}/schedules");
+        await page.ReadyAsync();
+        var panel = page.GetByRole(AriaRole.Region, new() { Name = "What if lights come on at other times?" });
+        await panel.GetByRole(AriaRole.Button, new() { Name = "Work it out" }).ClickAsync();
+        await Assertions.Expect(panel.GetByRole(AriaRole.Button, new() { Name = "Work it out again" })).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(panel).ToContainTextAsync("Ask the grower first");
+        await Assertions.Expect(panel.GetByRole(AriaRole.Listitem).First).ToContainTextAsync("a year");
+        await page.AccessibleAsync();
+        await panel.GetByRole(AriaRole.Button, new() { NameRegex = new("^Enter it in the schedule") }).First.ClickAsync();
+        await Assertions.Expect(panel).ToContainTextAsync("The study has changed since");
+        await page.SavedAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await page.SavedAsync();
+        app.NoErrors();
+    }
+
+    [Fact]
     public async Task one_price_changed_to_hours_of_use_shows_when_each_applies_and_the_bill()
     {
         var page = await OpenAsync("tariff");
