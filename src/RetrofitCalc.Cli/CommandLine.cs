@@ -26,6 +26,8 @@ internal static class CommandLine
         SurveyCommands.MakeExport(),
         TariffCommands.MakeImport(),
         TariffCommands.MakeExport(),
+        MeterCommands.MakeImport(),
+        MeterCommands.MakeExport(),
         WeatherCommand.Make(),
     };
 
