@@ -16,21 +16,7 @@ public static class PresentLoad
     {
         var reading = new MeterReading { Dates = [.. Enumerable.Range(0, BillingYear.Months + 1).Select(firstDay.PlusMonths)] };
         var context = new StudyContext(study with { Meter = null, Tariff = study.Tariff with { Reading = reading } });
-        return [.. Averages(context, intervalMinutes * 60).Select(interval => interval.Kilowatts * 1000)];
-    }
-
-    /// <summary>Averages over the intervals of the study's year. [s since 1970, kW]</summary>
-    internal static IEnumerable<(long From, long To, double Kilowatts)> Averages(StudyContext context, int seconds)
-    {
-        var (site, states, segment) = (context.Load.Timeline, context.PresentUnder(Perturbation.None).Lighting.StateKilowatts, 0);
-        for (var from = context.Year.Start; from < context.Year.End; from += seconds)
-        {
-            var (to, average) = (Math.Min(from + seconds, context.Year.End), 0.0);
-            while (site.EndOf(segment) <= from)
-                segment++;
-            for (var at = segment; at < site.Count && site.StartOf(at) < to; at++)
-                average += states[site.StateOf(at)] * (Math.Min(to, site.EndOf(at)) - Math.Max(from, site.StartOf(at))) / (to - from);
-            yield return (from, to, average);
-        }
+        var states = context.PresentUnder(Perturbation.None).Lighting.StateKilowatts;
+        return [.. IntervalLoads.Of(context, states, intervalMinutes * 60).Select(kilowatts => kilowatts * 1000)];
     }
 }
