@@ -7,6 +7,7 @@ using RetrofitCalc.Web.Features.Meter;
 using RetrofitCalc.Web.Features.Studies;
 using RetrofitCalc.Web.Features.Summary;
 using RetrofitCalc.Web.Features.Survey;
+using RetrofitCalc.Web.Features.Tariffs.Library;
 using RetrofitCalc.Web.Shared;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -33,6 +34,7 @@ app.MapStudyDownloads();
 app.MapSurveyDownload();
 app.MapMeterDownload();
 app.MapCatalogueDownloads();
+app.MapTariffDownload();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 return await StartUp.ServeAsync(app);
 

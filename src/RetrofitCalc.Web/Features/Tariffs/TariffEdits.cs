@@ -1,6 +1,7 @@
 using NodaTime;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Web.Features.Tariffs.Periods;
 using RetrofitCalc.Web.Shared;
 using RetrofitCalc.Web.Shared.Fields;
 
@@ -23,13 +24,12 @@ public static class TariffEdits
     public static Study Fixed(Study study, int index, Func<FixedCharge, FixedCharge> change) =>
         With(study, t => t with { Fixed = t.Fixed.At(index, change) });
 
-    public static Study Block(Study study, int charge, int block, Func<EnergyBlock, EnergyBlock> change) =>
-        Energy(study, charge, c => c with { Blocks = c.Blocks.At(block, change) });
+    public static bool IsFlat(Tariff tariff) =>
+        tariff is { Demand.Count: 0, Fixed.Count: 0, Adjustments.Count: 0, Taxes.Count: 0, PowerFactor: null, LoadFactorCredit: null, MinimumBill: null }
+        && tariff is { Energy: [{ When: { Start: null, End: null, Windows.Count: 0 }, Blocks.Count: 1 }], Reading: { DayOfMonth: 1, Dates.Count: 0 } };
 
-    public static bool IsFlat(Tariff tariff) => tariff is { Demand.Count: 0, Fixed.Count: 0, Energy: [{ When: { Start: null, Windows.Count: 0 }, Blocks.Count: 1 }] };
-
-    /// <summary>One price at all hours; name, currency and source stay.</summary>
-    public static Tariff ToFlat(Tariff tariff, EnergyPrice price) => Tariff.Flat(price, tariff.Currency) with { Name = tariff.Name, Source = tariff.Source };
+    /// <summary>One price at all hours; name, currency, source and dates stay.</summary>
+    public static Tariff ToFlat(Tariff tariff, EnergyPrice price) => Tariff.Flat(price, tariff.Currency) with { Name = tariff.Name, Source = tariff.Source, ValidFrom = tariff.ValidFrom, ValidTo = tariff.ValidTo };
 
     /// <summary>Two seasons with two periods each, all at the present price: the bill moves only when real prices are typed.</summary>
     public static Tariff ToSeasons(Tariff tariff)

@@ -34,6 +34,19 @@ public static class TariffText
     public static string Dates(AnnualDate? start, AnnualDate? end, CultureInfo culture) =>
         start is { } s && end is { } e ? $"{AnnualDayText.Write(s, culture)} to {AnnualDayText.Write(e, culture)}" : "All year";
 
+    /// <summary>Where a tariff comes from and when it holds, in one line.</summary>
+    public static string Origin(Tariff tariff)
+    {
+        var source = tariff.Source.Source.Length > 0 ? tariff.Source.Source.TrimEnd('.') : "no source given";
+        return (tariff.ValidFrom, tariff.ValidTo) switch
+        {
+            ({ } from, { } to) => $"{source}; in force {DateText.Write(from)} to {DateText.Write(to)}",
+            ({ } from, null) => $"{source}; in force from {DateText.Write(from)}",
+            (null, { } to) => $"{source}; in force to {DateText.Write(to)}",
+            _ => source,
+        };
+    }
+
     public static string Evidence(EvidenceKind kind) => kind switch
     {
         EvidenceKind.Measured => "measured",

@@ -10,6 +10,9 @@ public abstract partial class TypedField<T>
     /// <summary>What counts while nothing is typed.</summary>
     [Parameter] public string? Placeholder { get; set; }
 
+    /// <summary>Lines of text shown; more than one for lists, which can then be pasted line by line.</summary>
+    [Parameter] public int Rows { get; set; } = 1;
+
     protected string Shown => Draft?.Text ?? (Value is { } value ? Write(value) : "");
 
     protected virtual string? InputMode => null;

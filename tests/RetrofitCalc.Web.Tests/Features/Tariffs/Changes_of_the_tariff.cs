@@ -2,6 +2,8 @@ using NodaTime;
 using RetrofitCalc.Engine;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Web.Features.Tariffs;
+using RetrofitCalc.Web.Features.Tariffs.Clauses;
+using RetrofitCalc.Web.Features.Tariffs.Periods;
 using RetrofitCalc.Web.Tests.Harness;
 
 namespace RetrofitCalc.Web.Tests.Features.Tariffs;
@@ -34,6 +36,9 @@ public class Changes_of_the_tariff
         Assert.False(TariffEdits.IsFlat(TariffEdits.AddFixed(Flat.Tariff)));
         Assert.False(TariffEdits.IsFlat(TariffEdits.AddDemand(Flat.Tariff)));
         Assert.False(TariffEdits.IsFlat(TariffEdits.ToSeasons(Flat.Tariff)));
+        Assert.False(TariffEdits.IsFlat(ClauseEdits.AddTax(Flat.Tariff)));
+        Assert.False(TariffEdits.IsFlat(ClauseEdits.AddAdjustment(Flat.Tariff)));
+        Assert.False(TariffEdits.IsFlat(Flat.Tariff with { Reading = new() { DayOfMonth = 15 } }));
     }
 
     [Fact]

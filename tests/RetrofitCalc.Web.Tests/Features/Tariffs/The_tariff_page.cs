@@ -28,7 +28,7 @@ public class The_tariff_page
     {
         await using var open = await OpenStudy.Of(SmallStudies.TenWithTubes() with { Tariff = TariffEdits.ToSeasons(SmallStudies.OneRack().Tariff) });
         var page = open.Page<TariffPage>();
-        foreach (var (button, row) in new[] { ("Add a period", "#f-tariff-energy-4-name"), ("Add a demand charge", "#f-tariff-demand-0-name"), ("Add a fixed charge", "#f-tariff-fixed-0-name") })
+        foreach (var (button, row) in new[] { ("Add a demand charge", "#f-tariff-demand-0-name"), ("Add a fixed charge", "#f-tariff-fixed-0-name") })
         {
             await page.FindAll("button").First(b => b.TextContent.StartsWith(button, StringComparison.Ordinal)).ClickAsync(new());
             page.WaitForAssertion(() => Assert.NotNull(page.Find(row)));
@@ -40,10 +40,10 @@ public class The_tariff_page
     {
         await using var open = await OpenStudy.Of(SmallStudies.TenWithTubes() with { Tariff = TwoPrices(new(9, 0), new(20, 0)) });
         var page = open.Page<TariffPage>();
-        Assert.Contains("Some hours have no price, or more than one", page.Markup, StringComparison.Ordinal);
-        Assert.NotEmpty(page.FindAll("rect.gap"));
+        Assert.Contains("Some hours have no price", page.Markup, StringComparison.Ordinal);
+        Assert.Equal("January, 8 to 9: no price", page.Find("td.gap").GetAttribute("aria-label"));
         Assert.Contains("No energy price applies on 1 January", page.Find(".cell-message").TextContent, StringComparison.Ordinal);
-        Assert.Contains(page.FindAll("figure tr"), r => r.TextContent.Contains("08:00–09:00none: a gap", StringComparison.Ordinal));
+        Assert.Contains(page.FindAll(".twin tr"), r => r.TextContent.Contains("08:00–09:00none: a gap", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -51,8 +51,18 @@ public class The_tariff_page
     {
         await using var open = await OpenStudy.Of(SmallStudies.TenWithTubes() with { Tariff = TwoPrices(new(7, 0), LocalTime.Midnight) });
         var page = open.Page<TariffPage>();
-        Assert.NotEmpty(page.FindAll("rect.overlap"));
-        Assert.Contains(page.FindAll("figure tr"), r => r.TextContent.Contains("07:00–08:00Night and Day: an overlap", StringComparison.Ordinal));
+        Assert.Equal("AB", page.Find("td.overlap").TextContent);
+        Assert.Contains(page.FindAll(".twin tr"), r => r.TextContent.Contains("07:00–08:00Night and Day: an overlap", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task draws_prices_that_change_within_an_hour_and_opens_their_exact_times()
+    {
+        await using var open = await OpenStudy.Of(SmallStudies.TenWithTubes() with { Tariff = TwoPrices(new(8, 30), LocalTime.Midnight) });
+        var page = open.Page<TariffPage>();
+        Assert.Empty(page.FindAll("table.hour-grid"));
+        Assert.NotEmpty(page.FindAll("rect.gap"));
+        Assert.NotNull(page.FindAll("details").Single(d => d.TextContent.TrimStart().StartsWith("Exact dates and times", StringComparison.Ordinal)).GetAttribute("open"));
     }
 
     [Fact]

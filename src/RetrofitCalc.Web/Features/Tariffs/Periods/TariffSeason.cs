@@ -1,7 +1,7 @@
 using NodaTime;
 using RetrofitCalc.Engine.Studies;
 
-namespace RetrofitCalc.Web.Features.Tariffs;
+namespace RetrofitCalc.Web.Features.Tariffs.Periods;
 
 /// <summary>Energy charges that hold on the same dates, as a bill groups them.</summary>
 /// <param name="Charges">Indexes into the tariff's energy charges.</param>

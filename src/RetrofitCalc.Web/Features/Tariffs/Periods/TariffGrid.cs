@@ -2,7 +2,7 @@ using NodaTime;
 using RetrofitCalc.Engine.Billing;
 using RetrofitCalc.Engine.Studies;
 
-namespace RetrofitCalc.Web.Features.Tariffs;
+namespace RetrofitCalc.Web.Features.Tariffs.Periods;
 
 /// <summary>Which energy charge applies on each day of the year and hour of the day, gaps and overlaps included.</summary>
 public static class TariffGrid
