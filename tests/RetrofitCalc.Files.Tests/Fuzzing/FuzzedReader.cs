@@ -1,0 +1,94 @@
+using System.Globalization;
+using System.Text;
+using NodaTime;
+using RetrofitCalc.Engine.Metering;
+using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Files.Examples;
+using RetrofitCalc.Files.Meters;
+using RetrofitCalc.Files.Meters.Espi;
+using RetrofitCalc.Files.Meters.Tables;
+using RetrofitCalc.Files.Studies;
+using RetrofitCalc.Files.Surveys;
+using RetrofitCalc.Files.Tariffs;
+using RetrofitCalc.Files.Tests.Meters;
+using RetrofitCalc.Files.Tests.Studies;
+using RetrofitCalc.Files.Tests.Surveys;
+using RetrofitCalc.Files.Tests.Weather;
+using RetrofitCalc.Files.Weather;
+
+namespace RetrofitCalc.Files.Tests.Fuzzing;
+
+/// <summary>A reader to be tried: good files it reads, and what it says of any bytes.</summary>
+/// <param name="Good">Files that read.</param>
+/// <param name="Read">Problems of a file; null when it gave neither a value nor a problem.</param>
+internal sealed record FuzzedReader(IReadOnlyList<byte[]> Good, Func<byte[], IReadOnlyList<string>?> Read)
+{
+    private static readonly DateTimeZone NewYork = DateTimeZoneProviders.Tzdb["America/New_York"];
+    private static readonly CultureInfo English = CultureInfo.GetCultureInfo("en-US");
+
+    public static IReadOnlyDictionary<string, Func<FuzzedReader>> All { get; } = new Dictionary<string, Func<FuzzedReader>>
+    {
+        ["ESPI XML"] = () => new([new EspiFeed().Bytes(), (new EspiFeed() with { Accumulation = 3, Unit = 72, Quality = "<e:ReadingQuality><e:quality>8</e:quality></e:ReadingQuality>" }).Bytes()],
+            bytes => Said(EspiFile.Read(Stream(bytes)), feed => feed.Meters.ToList().ForEach(Clean))),
+        ["meter CSV"] = () => new([Text(MeterRows("Start,kWh", "uuuu-MM-dd HH:mm")), Text(MeterRows("Interval ending;kW", "dd.MM.uuuu HH:mm").Replace(',', ';')), Text(DayRows())], bytes => ReadTable(bytes)),
+        ["meter XLSX"] = () => new([MeterBook()], bytes => ReadTable(bytes), InsideZip: true),
+        ["survey CSV"] = () => new([SurveyRows()], ReadSurvey),
+        ["survey XLSX"] = () => new([Workbooks.OneSheet("<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>Area</t></is></c><c r=\"B1\" t=\"s\"><v>0</v></c></row><row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>Hall</t></is></c><c r=\"B2\"><v>4</v></c></row>", shared: "<si><t>Count</t></si>")], ReadSurvey, InsideZip: true),
+        ["study JSON"] = () => new([StudyFile.Write(SmallStudy.Make()), StudyFile.Write(WorkedExample.Load() with { Meter = null, Weather = null }), MeteredStudy()], bytes => Said(StudyFile.Read(bytes))),
+        ["rate record JSON"] = () => new([RateRecordFile.Write(WorkedExample.Load().Tariff).Value!.Json], bytes => Said(RateRecordFile.Read(Stream(bytes)), records => { foreach (var record in records.Take(20)) _ = record.Read(); })),
+        ["EPW"] = () => new([Text(string.Join('\n', EpwText.Lines(hour => 10 + hour % 24)))], bytes => Said(EpwFile.Read(Stream(bytes)))),
+    };
+
+    /// <summary>Whether the file is a packed one whose parts are spoilt as well.</summary>
+    public bool InsideZip { get; init; }
+
+    private FuzzedReader(IReadOnlyList<byte[]> good, Func<byte[], IReadOnlyList<string>?> read, bool InsideZip) : this(good, read) => this.InsideZip = InsideZip;
+
+    private static MemoryStream Stream(byte[] bytes) => new(bytes, writable: false);
+
+    private static byte[] Text(string text) => Encoding.UTF8.GetBytes(text);
+
+    private static IReadOnlyList<string>? Said<T>(Parsed<T> read, Action<T>? use = null)
+    {
+        if (read.Value is { } value) use?.Invoke(value);
+        return read.Value is null && read.Problems.Count == 0 ? null : [.. read.Problems.Select(problem => problem.Message)];
+    }
+
+    private static IReadOnlyList<string>? ReadTable(byte[] bytes)
+    {
+        var look = MeterTableFile.Look(Stream(bytes), English);
+        return look.Value is { } sample ? Said(MeterTableFile.Read(Stream(bytes), new("Fuzzed", English), sample.Guess, NewYork), Clean) : Said(look);
+    }
+
+    private static void Clean(MeterSource source)
+    {
+        var cleaned = MeterCleaning.Of(source.Readings, NewYork);
+        if (cleaned.Spans.Count > 0) GapFilling.Fill(cleaned.Year(cleaned.Spans[0].First, source.Name, Engine.Catalogue.Provenance.None), NewYork);
+    }
+
+    private static IReadOnlyList<string>? ReadSurvey(byte[] bytes)
+    {
+        var study = SmallStudy.Make();
+        return Said(SurveyFile.Read(Stream(bytes), English), table => SurveyImport.Preview(table, ColumnMatch.Guess(table.Headers), study, new SurveyContext(English, SurveyContext.UsualUnit(English), study.Areas, study.Catalogue)));
+    }
+
+    private static string MeterRows(string heading, string pattern) => heading + "\n" + string.Concat(Enumerable.Range(0, 200).Select(i =>
+        $"{new LocalDateTime(2026, 3, 7, 0, 0).PlusMinutes(15 * i).ToString(pattern, CultureInfo.InvariantCulture)},{0.25 * (i % 7)}\n"));
+
+    private static string DayRows() => "Date," + string.Join(',', Enumerable.Range(0, 24)) + "\n" +
+        string.Concat(Enumerable.Range(1, 9).Select(day => $"2026-03-{day:00},{string.Join(',', Enumerable.Range(0, 24))}\n"));
+
+    private static byte[] MeterBook() => Workbooks.OneSheet("<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>Start</t></is></c><c r=\"B1\" t=\"inlineStr\"><is><t>kWh</t></is></c></row>" +
+        string.Concat(Enumerable.Range(2, 40).Select(row => string.Create(CultureInfo.InvariantCulture, $"<row r=\"{row}\"><c r=\"A{row}\" s=\"1\"><v>{46037 + row / 96.0}</v></c><c r=\"B{row}\"><v>{row / 4.0}</v></c></row>"))));
+
+    private static byte[] SurveyRows()
+    {
+        var study = SmallStudy.Make();
+        return SurveyCsv.Write(study.Lines, new SurveyContext(English, SurveyContext.UsualUnit(English), study.Areas, study.Catalogue));
+    }
+
+    private static byte[] MeteredStudy() => StudyFile.Write(SmallStudy.Make() with
+    {
+        Meter = new MeterYear { Name = "x", FirstDay = new(2026, 1, 1), IntervalMinutes = 60, Watts = [.. Enumerable.Range(0, 300).Select(i => i % 50 == 0 ? null : (double?)i * 1.5)] },
+    });
+}
