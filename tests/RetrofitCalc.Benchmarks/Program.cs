@@ -5,6 +5,8 @@ if (args is ["processor-time"])
     ProcessorTime.Print();
 else if (args is ["before-and-after"])
     ProcessorTime.PrintBeforeAndAfter();
+else if (args is ["meter-files"])
+    MeterFiles.Print();
 else if (args is ["side-by-side"])
     BillsSideBySide.Print();
 else

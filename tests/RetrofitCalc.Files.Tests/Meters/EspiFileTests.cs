@@ -113,6 +113,14 @@ public class An_espi_file
         Assert.Equal(2.7, Assert.Single(EspiFile.Read(new MemoryStream(Encoding.UTF8.GetBytes(text))).Value!.Meters).Energy.KilowattHours, 1e-12);
     }
 
+    /// <summary>Found by spoilt files: an entry that begins within a reading type.</summary>
+    [Fact]
+    public void with_its_elements_in_the_wrong_place_is_still_read()
+    {
+        var text = new EspiFeed().Text().Replace("<e:kind>12</e:kind>", "<entry/><e:kind>12</e:kind>");
+        Assert.Equal("The file does not say what unit its numbers are in.", Assert.Single(EspiFile.Read(new MemoryStream(Encoding.UTF8.GetBytes(text))).Value!.Meters).Refusal);
+    }
+
     [Fact]
     public void tells_the_standard_time_of_its_place() =>
         Assert.Equal(Offset.FromHours(-5), (new EspiFeed() with { More = EspiFeed.Entry("t", "", "", "<e:LocalTimeParameters><e:tzOffset>-18000</e:tzOffset></e:LocalTimeParameters>") }).Read().Value!.StandardOffset);

@@ -70,7 +70,7 @@ internal sealed class EspiScanner(XmlReader xml)
         if (parent == "intervalreading" && leaf == "value") _reading.Value = Whole(text);
         else if (parent == "timeperiod" && grand == "intervalreading") SetPeriod(leaf, text);
         else if (parent == "readingquality" && leaf == "quality") _reading.Quality = (int)(Whole(text) ?? 0);
-        else if (parent == "readingtype") _entry.Type!.Set(leaf, text);
+        else if (parent == "readingtype") _entry.Type?.Set(leaf, text); // none when an entry stands within it
         else if (parent == "servicecategory" && leaf == "kind") _entry.ServiceKind = text;
         else if (parent == "localtimeparameters" && leaf == "tzoffset") OffsetSeconds = Whole(text);
         else if (parent == "entry" && leaf == "title") _entry.Title = text;
