@@ -3,18 +3,18 @@ using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Engine.Tests.Samples;
 
-/// <summary>Invented meter years.</summary>
+/// <summary>Invented meter years in New York, where a year from one day in March to the same day of the next may be an hour longer or shorter.</summary>
 internal static class SampleMeter
 {
     /// <summary>The same load at all times.</summary>
     public static MeterYear Even(LocalDate firstDay, double kilowatts, int minutes = 15) =>
-        Of(firstDay, minutes, Enumerable.Repeat(kilowatts, Period.DaysBetween(firstDay, firstDay.PlusYears(1)) * 1440 / minutes));
+        Of(firstDay, minutes, Enumerable.Repeat(kilowatts, Intervals(firstDay, minutes)));
 
     /// <summary>A calendar year of loads anywhere between two heights, the same on every run.</summary>
     public static MeterYear Uneven(int year, int minutes, double lowKilowatts, double highKilowatts)
     {
         var (first, state) = (new LocalDate(year, 1, 1), 20261u);
-        return Of(first, minutes, Enumerable.Range(0, Period.DaysBetween(first, first.PlusYears(1)) * 1440 / minutes).Select(_ =>
+        return Of(first, minutes, Enumerable.Range(0, Intervals(first, minutes)).Select(_ =>
         {
             state = unchecked(state * 1664525u + 1013904223u);
             return lowKilowatts + (highKilowatts - lowKilowatts) * (state / (uint.MaxValue + 1.0));
@@ -36,5 +36,11 @@ internal static class SampleMeter
         double?[] watts = [.. meter.Watts];
         watts[interval] = kilowatts * 1000;
         return meter with { Watts = watts };
+    }
+
+    private static int Intervals(LocalDate firstDay, int minutes)
+    {
+        var zone = DateTimeZoneProviders.Tzdb["America/New_York"];
+        return (int)((zone.AtStartOfDay(firstDay.PlusYears(1)).ToInstant() - zone.AtStartOfDay(firstDay).ToInstant()).TotalMinutes / minutes);
     }
 }
