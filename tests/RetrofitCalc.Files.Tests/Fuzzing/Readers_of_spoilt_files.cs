@@ -36,15 +36,15 @@ public partial class Readers_of_spoilt_files
         Report(name, run);
     }
 
-    /// <summary>A packed part of 300 MB of blanks, and one that says it is small.</summary>
+    /// <summary>60 MB of blanks pack into 60 kB, a ratio no spreadsheet reaches: refused while it unpacks, before anything is held.</summary>
     [Theory, InlineData("meter XLSX"), InlineData("survey XLSX")]
     public void refuse_a_workbook_that_unpacks_without_end(string name)
     {
         var reader = FuzzedReader.All[name]();
+        var bomb = Surveys.Workbooks.Replace(reader.Good[0], "xl/worksheets/sheet1.xml", "<worksheet>" + new string(' ', 60_000_000));
         var before = GC.GetAllocatedBytesForCurrentThread();
-        var problems = reader.Read(Surveys.Workbooks.Replace(reader.Good[0], "xl/worksheets/sheet1.xml", "<worksheet>" + new string(' ', 60_000_000)));
-        Assert.NotEmpty(problems!);
-        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, MostAllocated);
+        Assert.Contains("unpacks to more than", Assert.Single(reader.Read(bomb)!));
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 20_000_000);
     }
 
     private static double Setting(string name, double otherwise) =>

@@ -46,6 +46,17 @@ public class The_published_schema
         Assert.False(Accepts(broken));
     }
 
+    /// <summary>Only adjustments may be credits; a block below zero opens to be mended.</summary>
+    [Fact]
+    public void refuses_a_block_of_energy_below_zero_which_opens_with_a_problem()
+    {
+        var broken = SmallStudy.Text().Replace("\"price\": 0.2", "\"price\": -0.2");
+        var read = StudyFile.Read(Encoding.UTF8.GetBytes(broken));
+        Assert.NotNull(read.Value);
+        Assert.Contains(read.Problems, problem => problem.Path == "$.study.tariff.energy[0].blocks[0].price");
+        Assert.False(Accepts(broken));
+    }
+
     [Fact]
     public void describes_every_property_of_every_type_that_a_study_holds()
     {
