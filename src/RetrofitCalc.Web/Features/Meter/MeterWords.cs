@@ -10,6 +10,8 @@ namespace RetrofitCalc.Web.Features.Meter;
 /// <summary>Sentences about meter data.</summary>
 public static class MeterWords
 {
+    public const string FillingRule = "Up to two hours: a straight line between the readings before and after. Longer: the mean of the same time on the same kind of day, two weeks before and after. Common practice; no gap is filled with zero.";
+
     public static string Title(Study study, QuantityText text) => study.Meter is { } meter
         ? $"The meter’s own year: {text.KilowattHours(EnergyOf(meter))}, peak {text.Kilowatts(Power.FromWatts(meter.Watts.Max() ?? 0))}"
         : "No meter year is taken in yet";

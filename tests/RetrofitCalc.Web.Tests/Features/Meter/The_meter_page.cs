@@ -65,6 +65,22 @@ public class The_meter_page
         Assert.Equal(17_520, open.Study.Meter!.Watts.Count);
     }
 
+    // A study file may bring a meter year with gaps: the bill waits until somebody agrees to fill them.
+    [Fact]
+    public async Task fills_gaps_a_study_came_with_only_when_asked()
+    {
+        var meter = MeterSamples.DayAndNight();
+        await using var open = await OpenStudy.Of(Metered(meter with { Watts = [null, .. meter.Watts.Skip(1)] }));
+        var page = open.Page<MeterPage>();
+        Assert.Null(open.Session.Result);
+        Assert.Contains("One interval has no reading", page.Find(".meter-state").TextContent, StringComparison.Ordinal);
+        await page.FindAll("button").First(button => button.TextContent.Trim() == "Fill and mark it").ClickAsync(new());
+        page.WaitForAssertion(() => Assert.NotNull(open.Session.Result?.Meter));
+        Assert.Equal((20_000, 1), (open.Study.Meter!.Watts[0], Assert.Single(open.Study.Meter.Filled).Count));
+        await open.Session.UndoAsync();
+        Assert.Null(open.Study.Meter!.Watts[0]);
+    }
+
     private static Study Metered(MeterYear meter) => SmallStudies.TenWithTubes() with
     {
         Meter = meter,
