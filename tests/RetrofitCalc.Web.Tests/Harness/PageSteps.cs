@@ -43,6 +43,8 @@ public static class PageSteps
     {
         await page.GotoAsync($"/studies/{id}/tariff/meter");
         await page.ReadyAsync();
+        // The import field stands at the end of the page: with it, all of the page is there.
+        await page.Locator("#meter-file").WaitForAsync();
         if (await page.Locator(".meter-state").CountAsync() > 0)
         {
             await page.GetByRole(AriaRole.Button, new() { Name = "Remove the meter data" }).ClickAsync();
