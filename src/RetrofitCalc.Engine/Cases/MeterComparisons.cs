@@ -45,8 +45,10 @@ internal static class MeterComparisons
         foreach (var (i, lighting) in IntervalLoads.Of(context, stateKilowatts, meter.Seconds).Index())
         {
             var from = year.Start + i * meter.Seconds;
-            var excess = lighting - meter.Average(from, Math.Min(from + meter.Seconds, year.End));
-            if (excess <= Tolerance)
+            var metered = meter.Average(from, Math.Min(from + meter.Seconds, year.End));
+            var excess = lighting - metered;
+            // A site that sends energy out makes some of what its lights draw: its meter says nothing about the survey then.
+            if (metered < 0 || excess <= Tolerance)
                 continue;
             exceeded++;
             largest = Math.Max(largest, excess);

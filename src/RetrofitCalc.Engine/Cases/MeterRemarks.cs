@@ -30,7 +30,7 @@ internal static class MeterRemarks
         if (comparison.Filled > 0)
             yield return $"{comparison.Filled} of {comparison.Intervals} readings were missing and have been filled.";
         if (comparison.IntervalsExceeded > 0)
-            yield return $"The surveyed lighting and its plant draw more than the meter shows in {comparison.IntervalsExceeded} of {comparison.Intervals} intervals, by up to {Problems.Text(comparison.LargestExcess.Kilowatts)} kW: check counts, watts and hours of the survey. What falls below zero is billed as zero.";
+            yield return $"The surveyed lighting and its plant draw more than the meter shows in {comparison.IntervalsExceeded} of {comparison.Intervals} intervals, by up to {Problems.Text(comparison.LargestExcess.Kilowatts)} kW: check counts, watts and hours of the survey.";
     }
 
     private static IEnumerable<string> OfPrecision(MeterYear meter, StudyContext context)
@@ -38,7 +38,7 @@ internal static class MeterRemarks
         var shortest = context.Study.Tariff.Demand.Select(charge => charge.WindowMinutes).DefaultIfEmpty(60).Min();
         if (meter.IntervalMinutes > shortest)
             yield return $"Readings of {meter.IntervalMinutes} minutes are longer than a demand window of {shortest} minutes: true peaks may be higher.";
-        if (context.Load.MeteredCells!.Any(kilowattHours => kilowattHours < 0))
-            yield return "In some tariff periods the site sends out more than it draws; such energy is billed as zero, not credited.";
+        if (meter.Watts.Count(watts => watts < 0) is > 0 and var sent)
+            yield return $"The site sends energy out in {sent} {(sent == 1 ? "reading" : "readings")}: within a month and price it is set off against what is drawn, and what still lies below zero is billed as zero. Other rules for energy sent out are not modelled.";
     }
 }

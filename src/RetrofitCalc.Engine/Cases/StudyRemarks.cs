@@ -12,7 +12,7 @@ public static class StudyRemarks
     /// <summary>The remarks of a study.</summary>
     /// <param name="context">The study's context.</param>
     public static IReadOnlyList<string> Of(StudyContext context) =>
-        [.. OfBaseline(context), .. OfWatts(context), .. MeterRemarks.Of(context), .. OfTariff(context.Study), .. PlantRemarks.Of(context), .. OfSchedules(context), .. OfMoney(context.Study), .. CarbonRemarks.Of(context.Study.Site), .. GapRemarks.Of(context)];
+        [.. OfBaseline(context), .. OfWatts(context), .. MeterRemarks.Of(context), .. OfTariff(context), .. PlantRemarks.Of(context), .. OfSchedules(context), .. OfMoney(context.Study), .. CarbonRemarks.Of(context.Study.Site), .. GapRemarks.Of(context)];
 
     private static IEnumerable<string> OfBaseline(StudyContext context)
     {
@@ -41,13 +41,24 @@ public static class StudyRemarks
             yield return $"Ballast loss is not known for {string.Join(", ", unknown)} and is left out of the sums of ballast loss.";
     }
 
-    private static IEnumerable<string> OfTariff(Study study)
+    private static IEnumerable<string> OfTariff(StudyContext context)
     {
+        var study = context.Study;
+        if (study.Tariff.ValidFrom > context.Year.FirstDay || study.Tariff.ValidTo < context.Year.LastDay)
+            yield return $"The tariff is in force {ForceOf(study.Tariff)}; its prices are used for the whole year looked at all the same.";
         if (study.Tariff.Demand.Count > 0)
             yield return "Demand is the highest average over windows aligned to the clock.";
         if (study.Tariff.Demand.Any(charge => charge.Ratchet is not null))
             yield return "The bills show a steady year. In the first year after a change the ratchet still remembers earlier peaks; year 1 of the cash flow counts that.";
     }
+
+    private static string ForceOf(Tariff tariff) => (tariff.ValidFrom, tariff.ValidTo) switch
+    {
+        ({ } from, { } to) => $"from {CheckText.Date(from)} to {CheckText.Date(to)}",
+        ({ } from, null) => $"from {CheckText.Date(from)}",
+        (_, { } to) => $"until {CheckText.Date(to)}",
+        _ => "always",
+    };
 
     private static IEnumerable<string> OfSchedules(StudyContext context)
     {

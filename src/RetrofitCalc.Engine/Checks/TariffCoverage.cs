@@ -35,10 +35,21 @@ internal static class TariffCoverage
         var known = new Dictionary<(string, bool), IReadOnlyList<TariffPiece>>();
         var found = new Dictionary<string, Wrong>();
         foreach (var day in days)
+            Look(day, TariffDay.IsWeekend(tariff, day));
+        // A date is a weekday in one year and a weekend day in another, and a season may be billed for days outside it.
+        foreach (var day in days)
+            if (!known.ContainsKey((KeyOf(InForce(day)), !TariffDay.IsWeekend(tariff, day))))
+                Look(day, !TariffDay.IsWeekend(tariff, day));
+        return found.Values;
+
+        bool[] InForce(LocalDate day) => [.. tariff.Energy.Select(charge => TariffDay.InForce(charge.When, day))];
+
+        static string KeyOf(bool[] inForce) => string.Concat(inForce.Select(yes => yes ? '1' : '0'));
+
+        void Look(LocalDate day, bool weekend)
         {
-            bool[] inForce = [.. tariff.Energy.Select(charge => TariffDay.InForce(charge.When, day))];
-            var weekend = TariffDay.IsWeekend(tariff, day);
-            var key = (string.Concat(inForce.Select(yes => yes ? '1' : '0')), weekend);
+            var inForce = InForce(day);
+            var key = (KeyOf(inForce), weekend);
             if (!known.TryGetValue(key, out var pieces))
                 known[key] = pieces = [.. TariffDay.Pieces(tariff.Energy, inForce, weekend).Where(piece => piece.Claims.Count != 1)];
             foreach (var piece in pieces)
@@ -47,7 +58,6 @@ internal static class TariffCoverage
                 found[same] = found.TryGetValue(same, out var earlier) ? earlier with { Last = day, Days = earlier.Days + 1 } : new(piece, weekend, day, day, 1);
             }
         }
-        return found.Values;
     }
 
     private static string Message(Tariff tariff, Wrong wrong)

@@ -7,8 +7,8 @@ namespace RetrofitCalc.Engine.Checks;
 internal static class TariffReadingCheck
 {
     private const int Readings = 13;
-    private const int ShortestYear = 350;
-    private const int LongestYear = 380;
+    private const int ShortestYear = 362;
+    private const int LongestYear = 368;
     private const int ShortestMonth = 15;
     private const int LongestMonth = 45;
 

@@ -77,15 +77,15 @@ public sealed record MeterReading
 
     /// <summary>
     /// Thirteen reading dates in order, each the first day of a billing month and the last the day after the year; empty for a fixed day of the month.
-    /// They span 350 to 380 days.
+    /// They span 362 to 368 days, so that their sum stands for a year.
     /// </summary>
     public IReadOnlyList<LocalDate> Dates { get; init; } = [];
 }
 
-/// <summary>How a season's demand, fixed and block prices are billed in a billing month that the season covers only in part.</summary>
+/// <summary>How a season's demand and block prices are billed in a billing month that the season covers only in part.</summary>
 public enum SeasonChange
 {
-    /// <summary>Each season's charge counts its own days: amounts, demand prices and block sizes by its share of the month's days.</summary>
+    /// <summary>Each season's charge counts its own days: demand prices and block sizes by its share of the month's days.</summary>
     ByDays,
     /// <summary>The season of the first day holds for the whole billing month.</summary>
     SeasonOfFirstDay,

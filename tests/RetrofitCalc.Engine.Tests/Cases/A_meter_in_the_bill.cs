@@ -30,6 +30,24 @@ public class A_meter_in_the_bill
         Assert.Equal((FirstOfMarch, new LocalDate(2026, 2, 28)), (result.Now.Bills[0].First, result.Now.Bills[^1].Last));
     }
 
+    [Fact]
+    public void tells_how_energy_sent_out_is_billed_and_does_not_blame_the_survey_for_it()
+    {
+        // Noon of 10 March, within the lit hours: −1 kW where 0.6 kW of lights burn.
+        var result = StudyEvaluation.Run(Metered(SampleMeter.Even(FirstOfMarch, 2).With((9 * 24 + 12) * 4, -1)), new());
+        Assert.Equal(0, result.Meter!.IntervalsExceeded);
+        Assert.Contains(result.Remarks, remark => remark.StartsWith("The site sends energy out in 1 reading:", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void is_billed_at_prices_that_are_no_longer_in_force_only_with_a_remark()
+    {
+        var study = Metered(SampleMeter.Even(FirstOfMarch, 2));
+        static bool isAboutForce(string remark) => remark.StartsWith("The tariff is in force", StringComparison.Ordinal);
+        Assert.DoesNotContain(StudyEvaluation.Run(study with { Tariff = study.Tariff with { ValidFrom = FirstOfMarch } }, new()).Remarks, isAboutForce);
+        Assert.Contains("until 30 June 2025", Assert.Single(StudyEvaluation.Run(study with { Tariff = study.Tariff with { ValidTo = new(2025, 6, 30) } }, new()).Remarks, isAboutForce), StringComparison.Ordinal);
+    }
+
     // One noon reading of 5 kW on 10 March: peak of that month 5 kW now and 4.7 kW after, 0.6 and 0.3 kW of it lighting.
     [Fact]
     public void takes_the_change_off_the_peak_that_falls_into_lit_hours()

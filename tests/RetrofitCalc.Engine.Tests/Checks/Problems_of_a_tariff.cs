@@ -77,7 +77,7 @@ public class Problems_of_a_tariff
         { "Tariff.Reading.Dates[1]", "59 days; a billing month has 15 to 45. A reading seems to be missing", t => t with { Reading = new() { Dates = [Readings[0], .. Readings[2..], Readings[12].PlusDays(30)] } } },
         { "Tariff.Reading.Dates[2]", "1 days; a billing month has 15 to 45. A reading seems to stand twice", t => t with { Reading = new() { Dates = [Readings[0], Readings[1], Readings[1].PlusDays(1), .. Readings[3..]] } } },
         { "Tariff.Reading.Dates[1]", "does not come after", t => t with { Reading = new() { Dates = [Readings[1], Readings[0], .. Readings[2..]] } } },
-        { "Tariff.Reading.Dates", "span 381 days; a year of bills has 350 to 380", t => t with { Reading = new() { Dates = [.. Readings[..12], Readings[12].PlusDays(16)] } } },
+        { "Tariff.Reading.Dates", "span 381 days; a year of bills has 362 to 368", t => t with { Reading = new() { Dates = [.. Readings[..12], Readings[12].PlusDays(16)] } } },
         { "Tariff.Energy[0].When.Windows[0]", "whole minutes", t => t with { Energy = [t.Energy[0] with { When = t.Energy[0].When with { Windows = [new(DayKind.Weekday, new(12, 0, 30), new(20, 0))] } }, .. t.Energy.Skip(1)] } },
     };
 
@@ -96,6 +96,19 @@ public class Problems_of_a_tariff
     {
         var study = With(Full) with { Site = SampleStudy.Small.Site with { PowerFactor = powerFactor } };
         Assert.Contains(text, Assert.Single(StudyEvaluation.Check(study), problem => problem.Path == "Site.PowerFactor").Message);
+    }
+
+    // 12 November 2027 is a Friday. On a Saturday, as in 2022, or as the season of a whole month, its weekday windows leave weekend hours without a price.
+    [Fact]
+    public void name_hours_without_a_price_on_a_kind_of_day_that_the_season_does_not_meet_this_year()
+    {
+        EnergyCharge charge(string name, AnnualDate start, AnnualDate end, params TariffWindow[] windows) =>
+            SampleTariff.Charge(name, new() { Start = start, End = end, Windows = windows }, new EnergyBlock(null, SampleTariff.Price(0.1)));
+        var tariff = Tariff.Flat(SampleTariff.Price(0.1)) with
+        {
+            Energy = [charge("One day", new(11, 12), new(11, 12), new TariffWindow(DayKind.Weekday, LocalTime.Midnight, LocalTime.Midnight)), charge("Rest", new(11, 13), new(11, 11))],
+        };
+        Assert.Contains("No energy price applies on 12 November (a weekend day or holiday)", Assert.Single(StudyEvaluation.Check(With(tariff))).Message, StringComparison.Ordinal);
     }
 
     [Fact]

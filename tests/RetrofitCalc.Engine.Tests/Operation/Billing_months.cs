@@ -30,18 +30,18 @@ public class Billing_months
     public void of_a_leap_year_have_366_days() =>
         Assert.Equal(366, SiteYear.Of(ReadOn(1) with { Assumptions = new() { Start = new(2028, 5, 1) } }).Days.Count());
 
-    // From 3 December 2025 every 30 days: 360 days, the first month's middle on 18 December.
+    // From 3 December 2025 every 30 days, and four more at the end: 364 days, the first month's middle on 18 December.
     [Fact]
     public void follow_reading_dates()
     {
-        LocalDate[] dates = [.. Enumerable.Range(0, 13).Select(month => new LocalDate(2025, 12, 3).PlusDays(30 * month))];
+        LocalDate[] dates = [.. Enumerable.Range(0, 13).Select(month => new LocalDate(2025, 12, 3).PlusDays(30 * month + (month == 12 ? 4 : 0)))];
         var result = StudyEvaluation.Run(WithReading(new() { Dates = dates }), new());
         Assert.Equal(dates.SkipLast(1), result.Now.Bills.Select(bill => bill.First));
         Assert.Equal(dates.Skip(1).Select(day => day.PlusDays(-1)), result.Now.Bills.Select(bill => bill.Last));
         Assert.Equal(new YearMonth(2025, 12), result.Now.Bills[0].Month);
-        // 0.6 kW, 12 h a day, 360 days
-        Assert.Equal(2592, result.Now.Site.Lighting.KilowattHours, 1e-9);
-        Assert.Contains(result.Remarks, remark => remark.Contains("twelve billing months from 3 December 2025 to 27 November 2026, 360 days", StringComparison.Ordinal));
+        // 0.6 kW, 12 h a day, 364 days
+        Assert.Equal(2620.8, result.Now.Site.Lighting.KilowattHours, 1e-9);
+        Assert.Contains(result.Remarks, remark => remark.Contains("twelve billing months from 3 December 2025 to 1 December 2026, 364 days", StringComparison.Ordinal));
     }
 
     // Lights on from 18:00 to 6:00 in months from the 15th: each of the 365 nights counts whole, the two cut by the ends as halves of one.
