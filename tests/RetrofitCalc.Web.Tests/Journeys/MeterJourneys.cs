@@ -85,6 +85,32 @@ public sealed class MeterJourneys(RunningApp app)
         app.NoErrors();
     }
 
+    [Fact]
+    public async Task the_invented_meter_year_of_the_example_goes_out_as_csv_and_comes_back_with_the_same_bill()
+    {
+        var page = await app.OpenAsync("/");
+        var id = await app.CopyExampleAsync(page);
+        var before = await BillAsync(page, id);
+        var csv = await (await page.APIRequest.GetAsync($"/studies/{id}/meter.csv")).BodyAsync();
+        await page.WithoutMeterAsync(id);
+        await page.ChooseFileAsync(Field, new FilePayload { Name = "quillmere.csv", MimeType = "text/csv", Buffer = csv });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take this year in" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".meter-state")).ToContainTextAsync("quillmere.csv");
+        await page.SavedAsync();
+        Assert.Equal(before, await BillAsync(page, id));
+        app.NoErrors();
+    }
+
+    /// <summary>The yearly bill charge by charge, as the results show it.</summary>
+    private static async Task<string> BillAsync(IPage page, string id)
+    {
+        await page.GotoAsync($"/studies/{id}/results");
+        await page.ReadyAsync();
+        var table = page.GetByRole(AriaRole.Region, new() { Name = "Each charge over the year" });
+        await Assertions.Expect(table).ToContainTextAsync("Bill of the year");
+        return await table.InnerTextAsync();
+    }
+
     public static TheoryData<string, string, string> Malformed => new()
     {
         { "entity.xml", "<?xml version=\"1.0\"?><!DOCTYPE feed [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><feed>&x;</feed>", "document type" },
