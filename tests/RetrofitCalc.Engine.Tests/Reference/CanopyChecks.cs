@@ -25,7 +25,7 @@ public sealed record CanopyCheck(JsonElement Json)
 
     public string DisplayName => $"{Id} [{Text("seen_or_memory")}] {Text("source")}{(Text("note") is { Length: > 0 } note ? " — " + note : "")}";
 
-    /// <summary>What is expected, and how far off an answer may be; truths count as one and zero.</summary>
+    /// <summary>What is expected, and how far off an answer may be; truths count as one and zero, a unit as its metres.</summary>
     public IEnumerable<(string Name, double Value, double Tolerance)> Expected()
     {
         var expected = Json.GetProperty("expected");
@@ -39,10 +39,13 @@ public sealed record CanopyCheck(JsonElement Json)
         var tolerance = Json.GetProperty("tolerance");
         if (tolerance.TryGetProperty("rel", out var relative)) return relative.GetDouble() * Math.Abs(value);
         if (tolerance.TryGetProperty("abs", out var absolute)) return absolute.GetDouble();
-        return tolerance.TryGetProperty(name, out var named) ? named.GetDouble() : 0;
+        if (!tolerance.TryGetProperty(name, out var named)) return 0;
+        return named.ValueKind == JsonValueKind.Object ? named.GetProperty("rel").GetDouble() * Math.Abs(value) : named.GetDouble();
     }
 
-    private static double Value(JsonElement json) => json.ValueKind switch { JsonValueKind.True => 1, JsonValueKind.False => 0, _ => json.GetDouble() };
+    private static readonly Dictionary<string, double> Metres = new() { ["m"] = 1, ["ft"] = 0.3048 };
+
+    private static double Value(JsonElement json) => json.ValueKind switch { JsonValueKind.True => 1, JsonValueKind.False => 0, JsonValueKind.String => Metres[json.GetString()!], _ => json.GetDouble() };
 
     private string Text(string field) => Json.TryGetProperty(field, out var value) ? value.GetString() ?? "" : "";
 }

@@ -2,15 +2,18 @@ using System.Globalization;
 using System.Text;
 using NodaTime;
 using RetrofitCalc.Engine.Metering;
+using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Examples;
 using RetrofitCalc.Files.Meters;
 using RetrofitCalc.Files.Meters.Espi;
 using RetrofitCalc.Files.Meters.Tables;
+using RetrofitCalc.Files.Photometry;
 using RetrofitCalc.Files.Studies;
 using RetrofitCalc.Files.Surveys;
 using RetrofitCalc.Files.Tariffs;
 using RetrofitCalc.Files.Tests.Meters;
+using RetrofitCalc.Files.Tests.Photometry;
 using RetrofitCalc.Files.Tests.Studies;
 using RetrofitCalc.Files.Tests.Surveys;
 using RetrofitCalc.Files.Tests.Weather;
@@ -37,6 +40,7 @@ internal sealed record FuzzedReader(IReadOnlyList<byte[]> Good, Func<byte[], IRe
         ["study JSON"] = () => new([StudyFile.Write(SmallStudy.Make()), StudyFile.Write(WorkedExample.Load() with { Meter = null, Weather = null }), MeteredStudy()], bytes => Said(StudyFile.Read(bytes))),
         ["rate record JSON"] = () => new([RateRecordFile.Write(WorkedExample.Load().Tariff).Value!.Json], bytes => Said(RateRecordFile.Read(Stream(bytes)), records => { foreach (var record in records.Take(20)) _ = record.Read(); })),
         ["EPW"] = () => new([Text(string.Join('\n', EpwText.Lines(hour => 10 + hour % 24)))], bytes => Said(EpwFile.Read(Stream(bytes)))),
+        ["LM-63"] = () => new([Text(PhotometricText.Diffuse), Text(PhotometricText.Tilted), Text(PhotometricText.Floodlight)], bytes => Said(Lm63File.Read(Stream(bytes)), file => Require.Finite(file.Distribution.TotalFlux.Lumens + Lm63Writer.Write(file).Length))),
     };
 
     /// <summary>Whether the file is a packed one whose parts are spoilt as well.</summary>
