@@ -11,6 +11,9 @@ public sealed record BillYear(IReadOnlyList<BillMonth> Months)
 
     public Money? After => Months.Any(m => m.After is null) ? null : Sum(m => m.After!.Total);
 
+    /// <summary>The billing month that is mostly in a calendar month; the first when there is none.</summary>
+    public BillMonth InMonth(int month) => Months.FirstOrDefault(m => m.Now.Month.Month == month) ?? Months[0];
+
     public static BillYear Of(StudyResult result) =>
         new([.. result.Now.Bills.Select((bill, i) => new BillMonth(bill, result.Chosen?.After.Bills[i]))]);
 
@@ -27,17 +30,19 @@ public sealed record BillMonth(MonthlyBill Now, MonthlyBill? After)
     {
         get
         {
-            var after = After?.Lines ?? [];
-            var keys = Now.Lines.Concat(after).Select(l => (l.Kind, l.Name)).Distinct();
-            return [.. keys.Select(k => new BillPair(k.Name, Now.Lines.FirstOrDefault(l => (l.Kind, l.Name) == k), after.FirstOrDefault(l => (l.Kind, l.Name) == k)))];
+            var (now, after) = (Keyed(Now.Lines), Keyed(After?.Lines ?? []));
+            return [.. now.Keys.Concat(after.Keys).Distinct().OrderBy(k => (k.Kind, k.Charge)).Select(k => new BillPair(k.Name, now.GetValueOrDefault(k), after.GetValueOrDefault(k)))];
         }
     }
+
+    /// <summary>A season that changes within the month can put two lines of one name on a bill: the second is the second of its charge too.</summary>
+    private static Dictionary<(BillLineKind Kind, int Charge, string Name, int Nth), BillLine> Keyed(IReadOnlyList<BillLine> lines) =>
+        lines.GroupBy(l => (l.Kind, l.Charge, l.Name)).SelectMany(g => g.Select((line, nth) => (Key: (g.Key.Kind, g.Key.Charge, g.Key.Name, nth), line))).ToDictionary(l => l.Key, l => l.line);
 }
 
 /// <summary>One line of the bill, now and proposed.</summary>
 public sealed record BillPair(string Name, BillLine? Now, BillLine? After)
 {
-    public string Unit => (Now ?? After)!.Unit;
-
-    public double UnitPrice => (Now ?? After)!.UnitPrice;
+    /// <summary>The side there is, for its unit and its price.</summary>
+    public BillLine Any => (Now ?? After)!;
 }

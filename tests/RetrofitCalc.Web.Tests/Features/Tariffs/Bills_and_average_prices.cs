@@ -33,6 +33,26 @@ public class Bills_and_average_prices
         Assert.Equal((292.64, 178.56), (Math.Round(energy.Now!.Quantity, 6), Math.Round(energy.After!.Quantity, 6)));
     }
 
+    // Two charges of one name in one month, as when a season changes between two readings: both lines must be seen, or the table would not add up.
+    [Fact]
+    public void two_lines_of_one_name_both_stand_on_the_bill()
+    {
+        BillLine Line(int charge, double kilowattHours) => new(BillLineKind.Energy, "Peak", kilowattHours, "kWh", 0.1, Money.FromUnits(kilowattHours / 10)) { Charge = charge };
+        var month = new BillMonth(new(new(2027, 6), [Line(0, 100), Line(1, 200), Line(1, 300)]), new(new(2027, 6), [Line(0, 50), Line(1, 60), Line(1, 70)]));
+        Assert.Equal([(100d, 50d), (200d, 60d), (300d, 70d)], month.Lines.Select(l => (l.Now!.Quantity, l.After!.Quantity)));
+    }
+
+    // 7 % of 120.50; the days of a billing month are told when it is not the calendar's.
+    [Fact]
+    public void a_tax_is_a_percentage_of_an_amount_and_a_billing_month_names_its_days()
+    {
+        var text = Reports.QuantityText.For(SmallStudies.OneRack());
+        var tax = new BillLine(BillLineKind.Tax, "City tax", 120.5, "USD", 0.07, Money.FromUnits(8.44));
+        Assert.Equal(("7.00\u00A0%", "$120.50"), (BillLineText.UnitPrice(tax, text), BillLineText.Quantity(tax, text)));
+        Assert.Equal("June, 2027-06-15 to 2027-07-14", BillLineText.Month(new MonthlyBill(new(2027, 6), []) { First = new(2027, 6, 15), Last = new(2027, 7, 14) }));
+        Assert.Equal("June", BillLineText.Month(new MonthlyBill(new(2027, 6), []) { First = new(2027, 6, 1), Last = new(2027, 6, 30) }));
+    }
+
     // 12 × 45 = 540 fixed beside 277.54 for 2,312.8 kWh: 817.54 / 2,312.8 = 0.353485 a kWh. 901.6 kWh saved × that = 318.70; the bills save 108.17.
     [Fact]
     public async Task an_average_price_counts_fixed_charges_as_if_they_could_be_saved()

@@ -33,9 +33,11 @@ public class Clauses_of_a_tariff
     {
         await using var open = await OpenStudy.Of(WithDemand() with { Tariff = ClauseEdits.AddAdjustment(WithDemand().Tariff) });
         var page = open.Page<TariffPage>();
+        Assert.Equal("year", page.Find("#f-tariff-adjustments-0-by-month").GetAttribute("value"));
         await page.Find("#f-tariff-adjustments-0-prices").ChangeAsync(new() { Value = "0.01\t0.02\t0.03\t0.04\t0.05\t0.06\t0.07\t0.08\t0.09\t0.10\t0.11\t-0.12" });
         Assert.Equal(12, open.Study.Tariff.Adjustments[0].Prices.Count);
         page.WaitForAssertion(() => Assert.Equal("-0.12", page.Find("#f-tariff-adjustments-0-prices-11").GetAttribute("value")));
+        Assert.Equal("month", page.Find("#f-tariff-adjustments-0-by-month").GetAttribute("value"));
         await page.Find("#f-tariff-adjustments-0-prices-6").ChangeAsync(new() { Value = "0.5" });
         Assert.Equal(0.5, open.Study.Tariff.Adjustments[0].Prices[6].PerKilowattHour);
     }
