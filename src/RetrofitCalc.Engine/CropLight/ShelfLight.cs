@@ -1,0 +1,42 @@
+using MathNet.Numerics.Integration;
+using RetrofitCalc.Engine.Quantities;
+
+namespace RetrofitCalc.Engine.CropLight;
+
+/// <summary>Light of tubes under the top of a reflecting box, on its base. The middle of the base is the origin.</summary>
+/// <remarks>Direct light by the closed forms, point by point; reflected light even over the base (E-59).</remarks>
+public static class ShelfLight
+{
+    private const int Order = 64;
+
+    /// <summary>Reflected light that is added to every point of the base. [µmol m⁻² s⁻¹]</summary>
+    /// <param name="tubes">Tubes near the top, axes along or across: of what does not fall on the base, a bare tube sends half of its output to the top and the rest to the sides.</param>
+    /// <param name="box">The shelf, its sides and what is above.</param>
+    public static PhotonFluxDensity Reflected(IReadOnlyList<PlacedTube> tubes, ReflectingCavity box)
+    {
+        var direct = tubes.Select(tube => First(tube, box)).Aggregate(default(CavityShare), (sum, next) =>
+            new CavityShare(sum.Base + next.Base, sum.Sides + next.Sides, sum.Top + next.Top));
+        var added = box.Spread(direct).Base - direct.Base;
+        return PhotonFluxDensity.FromMicromolesPerSquareMetre(Math.Max(0, added) / (box.Length.Metres * box.Width.Metres));
+    }
+
+    /// <summary>Light of all tubes at points of the base, with what the box reflects, in their order. [µmol m⁻² s⁻¹]</summary>
+    /// <param name="tubes">Tubes near the top.</param>
+    /// <param name="box">The shelf, its sides and what is above.</param>
+    /// <param name="points">Places on the base.</param>
+    public static IReadOnlyList<PhotonFluxDensity> Over(IReadOnlyList<PlacedTube> tubes, ReflectingCavity box, IEnumerable<PlanePoint> points)
+    {
+        var reflected = Reflected(tubes, box);
+        return [.. LightField.Over(tubes, points).Select(direct => direct + reflected)];
+    }
+
+    /// <summary>Where the light of a tube falls first. [µmol/s]</summary>
+    private static CavityShare First(PlacedTube tube, ReflectingCavity box)
+    {
+        double length = box.Length.Metres / 2, width = box.Width.Metres / 2, output = tube.Output.MicromolesPerSecond;
+        var onBase = GaussLegendreRule.Integrate((x, y) => tube.At(new(x, y)).MicromolesPerSquareMetre, -length, length, -width, width, Order);
+        var up = tube.Emission == TubeEmission.BareTube ? output / 2 : 0;
+        var below = Math.Min(onBase, output - up);
+        return new(below, output - up - below, up);
+    }
+}
