@@ -50,8 +50,9 @@ internal static class MeterCommands
     private static int Import(Study study, MeterSource source, DateTimeZone zone, ParseResult parsed)
     {
         var cleaned = MeterCleaning.Of(source.Readings, zone);
-        Tell(source, cleaned);
-        if (FirstDay(cleaned, parsed.GetValue(From)) is not { } first) return ExitCode.ProblemsInInput;
+        var spans = BillingSpans.Of(cleaned, study.Tariff.Reading);
+        Tell(source, cleaned, spans);
+        if (FirstDay(cleaned, spans, parsed.GetValue(From)) is not { } first) return ExitCode.ProblemsInInput;
         var year = cleaned.Year(first, source.Name, new Provenance(EvidenceKind.Measured, source.About));
         var missing = year.Watts.Count(watts => watts is null);
         if (missing > 0 && !parsed.GetValue(Fill)) return Refuse($"Nothing is known of {missing} of the {year.Watts.Count} intervals from {first:uuuu-MM-dd} on. Give --fill-gaps to have them filled and marked, or --from for other months.");
@@ -62,21 +63,21 @@ internal static class MeterCommands
         return ExitCode.Done;
     }
 
-    private static LocalDate? FirstDay(CleanedMeter cleaned, string? from)
+    private static LocalDate? FirstDay(CleanedMeter cleaned, IReadOnlyList<MeterSpan> spans, string? from)
     {
-        if (from is null && cleaned.Spans.Count > 0) return cleaned.Spans[0].First;
+        if (from is null && spans.Count > 0) return spans[0].First;
         if (from is not null && cleaned.IntervalMinutes > 0 && LocalDatePattern.Iso.Parse(from) is { Success: true } day && day.Value.Year is >= 1900 and <= 2199) return day.Value;
         Refuse(cleaned.IntervalMinutes == 0 ? "There are no readings of an hour or less." : from is null ? "The readings hold no twelve months of which at least three quarters are known." : $"{from} is not a date such as 2026-01-01.");
         return null;
     }
 
-    private static void Tell(MeterSource source, CleanedMeter cleaned)
+    private static void Tell(MeterSource source, CleanedMeter cleaned, IReadOnlyList<MeterSpan> spans)
     {
         Console.Out.WriteLine($"{source.Name}: {source.About}.");
         foreach (var note in source.Notes) Console.Out.WriteLine(note);
         foreach (var finding in cleaned.Findings)
             Console.Out.WriteLine($"{finding.Kind}: {finding.Count}, first at {finding.First[0].Time:uuuu-MM-dd HH:mm}{(finding.First[0].Line > 0 ? $" (line {finding.First[0].Line})" : "")}. {finding.Rule}");
-        foreach (var span in cleaned.Spans)
+        foreach (var span in spans)
             Console.Out.WriteLine(FormattableString.Invariant($"Twelve months from {span.First:uuuu-MM-dd}: {span.KnownShare:P1} known."));
     }
 

@@ -39,7 +39,7 @@ internal static class MeterFiles
         {
             var (watch, before) = (Stopwatch.StartNew(), GC.GetAllocatedBytesForCurrentThread());
             var cleaned = MeterCleaning.Of(read(() => new MemoryStream(file)).Readings, Zone);
-            if (cleaned.Year(cleaned.Spans[0].First, kind, Provenance.None).Watts.Contains(null)) throw new InvalidOperationException("A reading was lost.");
+            if (cleaned.Year(BillingSpans.Of(cleaned, new())[0].First, kind, Provenance.None).Watts.Contains(null)) throw new InvalidOperationException("A reading was lost.");
             allocated = GC.GetAllocatedBytesForCurrentThread() - before;
             if (watch.Elapsed < best) best = watch.Elapsed;
         }

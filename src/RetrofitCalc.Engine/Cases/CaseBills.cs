@@ -16,6 +16,7 @@ internal sealed class CaseBills
     {
         var (tariff, present) = (context.Study.Tariff, context.PresentUnder(perturbation));
         var terms = new BillTerms(perturbation.ElectricityPrice, context.Study.Site.PowerFactor);
+        FuelSaved = lighting.FuelSaved;
         Metered = MeteredYear.Of(context.Load, present.Rest, lighting);
         Steady = BillCalculation.Year(tariff, Metered.Months, terms);
         Rest = present.RestBills(terms);
@@ -26,6 +27,12 @@ internal sealed class CaseBills
 
     /// <summary>What the meter shows.</summary>
     public MeteredYear Metered { get; }
+
+    /// <summary>Fuel that the lights' heat makes unnecessary in a year.</summary>
+    public Money FuelSaved { get; }
+
+    /// <summary>A steady year's bills less the fuel saved: what two cases differ by.</summary>
+    public Money YearlyCost => Total(Steady) - FuelSaved;
 
     /// <summary>Bills of a steady year.</summary>
     public IReadOnlyList<MonthlyBill> Steady { get; }

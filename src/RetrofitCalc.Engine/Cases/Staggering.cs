@@ -8,7 +8,7 @@ namespace RetrofitCalc.Engine.Cases;
 
 /// <summary>
 /// What if the lights of one crop area came on an hour or two earlier or later (E-31)? The whole bill is worked out anew for each shift:
-/// peaks that meet no more, hours that fall under other prices, and cooling in other air.
+/// peaks that meet no more, hours that fall under other prices, cooling and heating in other air.
 /// </summary>
 public static class Staggering
 {
@@ -42,10 +42,10 @@ public static class Staggering
     public static Area Moved(Area area, int minutes) => StaggeredStudy.Moved(area, minutes);
 
     private static StaggerOffer Offer(string area, int minutes, Bills present, Bills moved) =>
-        new(area, minutes, CaseBills.Total(present.Now.Steady) - CaseBills.Total(moved.Now.Steady), LargestDrop(present.Now, moved.Now))
+        new(area, minutes, present.Now.YearlyCost - moved.Now.YearlyCost, LargestDrop(present.Now, moved.Now))
         {
             Demand = DemandOf(present.Now) - DemandOf(moved.Now),
-            SavingAfter = present.After is { } after ? CaseBills.Total(after.Steady) - CaseBills.Total(moved.After!.Steady) : null,
+            SavingAfter = present.After is { } after ? after.YearlyCost - moved.After!.YearlyCost : null,
         };
 
     private static Money DemandOf(CaseBills bills) => bills.Steady.SelectMany(bill => bill.Lines)

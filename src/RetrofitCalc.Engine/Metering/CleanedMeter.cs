@@ -7,14 +7,12 @@ namespace RetrofitCalc.Engine.Metering;
 /// <summary>Readings in order of time, each time once, ready to be laid on an even grid.</summary>
 public sealed class CleanedMeter
 {
-    private const double LeastKnown = 0.75;
     private readonly DateTimeZone _zone;
     private readonly IReadOnlyList<RawReading> _readings;
 
     internal CleanedMeter(DateTimeZone zone, IReadOnlyList<RawReading> readings, int intervalMinutes, IReadOnlyList<MeterFinding> findings)
     {
         (_zone, _readings, IntervalMinutes, Findings) = (zone, readings, intervalMinutes, findings);
-        Spans = readings.Count == 0 ? [] : [.. FirstDays().Select(SpanFrom).Where(span => span.KnownShare >= LeastKnown)];
     }
 
     /// <summary>Length of an interval of the grid; 0 when no grid could be laid: no readings, or longer ones than an hour. [min; 0, 5, 15, 30 or 60]</summary>
@@ -22,9 +20,6 @@ public sealed class CleanedMeter
 
     /// <summary>What was found and what was done about it, by kind.</summary>
     public IReadOnlyList<MeterFinding> Findings { get; }
-
-    /// <summary>Twelve-month spans of which at least three quarters are known, newest first: up to the last day, calendar years, from the first day, and whole years before the last day.</summary>
-    public IReadOnlyList<MeterSpan> Spans { get; }
 
     /// <summary>Readings left. [count]</summary>
     public int Count => _readings.Count;
@@ -51,19 +46,10 @@ public sealed class CleanedMeter
             Watts = MeterGrid.Lay(_readings, MidnightOf(firstDay), IntervalsFrom(firstDay), IntervalMinutes * 60),
         };
 
-    private MeterSpan SpanFrom(LocalDate first)
+    internal MeterSpan SpanFrom(LocalDate first)
     {
         var count = IntervalsFrom(first);
         return new(first, count, count - MeterGrid.KnownIn(_readings, MidnightOf(first), count, IntervalMinutes * 60));
-    }
-
-    private IEnumerable<LocalDate> FirstDays()
-    {
-        var (first, last) = (FirstDay!.Value, LastDay!.Value);
-        var newest = last.PlusDays(1).PlusYears(-1);
-        var ofCalendar = Enumerable.Range(first.Year, last.Year - first.Year + 1).Select(year => new LocalDate(year, 1, 1));
-        var back = Enumerable.Range(0, last.Year - first.Year + 1).Select(years => newest.PlusYears(-years));
-        return ofCalendar.Concat(back).Append(first).Distinct().OrderDescending();
     }
 
     private LocalDate DayOf(long instant) => Instant.FromUnixTimeSeconds(instant).InZone(_zone).Date;

@@ -68,6 +68,15 @@ public class Staggered_starts
         Assert.Null(offer.Drop);
     }
 
+    // Only from 5 to 6 it is below 8 °C outside: rack a an hour earlier heats then, 2,190 kWh = 93.41 therm of fuel at 80 %, besides the 720.
+    [Fact]
+    public void count_the_fuel_that_the_heat_of_the_lights_saves_at_other_hours()
+    {
+        var study = Racks() with { Weather = new() { Name = "Invented", DryBulb = [.. Enumerable.Range(0, 8760).Select(hour => hour % 24 == 5 ? 0.0 : 10)] } };
+        study = study with { Site = study.Site with { Plant = new() { Method = PlantMethod.Hourly, FuelPricePerTherm = Money.FromUnits(1) } } };
+        Assert.Equal([("a", 813.41), ("b", 720.0)], Staggering.Offers(study).Select(offer => (offer.Area, Math.Round(offer.Saving.Units, 2))));
+    }
+
     [Fact]
     public void keep_the_length_of_every_lit_day()
     {

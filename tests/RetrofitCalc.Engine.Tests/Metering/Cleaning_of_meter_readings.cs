@@ -92,7 +92,7 @@ public class Cleaning_of_meter_readings
     {
         Assert.Equal(0, Clean(new RawReading(Midnight, 86400, 100)).IntervalMinutes);
         var nothing = Clean();
-        Assert.Equal((0, 0), (nothing.IntervalMinutes, nothing.Spans.Count));
+        Assert.Equal((0, 0), (nothing.IntervalMinutes, BillingSpans.Of(nothing, new()).Count));
         Assert.Throws<InvalidOperationException>(() => nothing.Year(NewYear, "none", Engine.Catalogue.Provenance.None));
         Assert.Throws<ArgumentException>(() => Clean(new RawReading(Midnight, 0, 100)));
     }

@@ -67,7 +67,7 @@ internal sealed record FuzzedReader(IReadOnlyList<byte[]> Good, Func<byte[], IRe
     private static void Clean(MeterSource source)
     {
         var cleaned = MeterCleaning.Of(source.Readings, NewYork);
-        if (cleaned.Spans.Count > 0) GapFilling.Fill(cleaned.Year(cleaned.Spans[0].First, source.Name, Engine.Catalogue.Provenance.None), NewYork);
+        if (BillingSpans.Of(cleaned, new()) is [var span, ..]) GapFilling.Fill(cleaned.Year(span.First, source.Name, Engine.Catalogue.Provenance.None), NewYork);
     }
 
     private static IReadOnlyList<string>? ReadSurvey(byte[] bytes)

@@ -35,6 +35,6 @@ public class A_meter_year_as_csv
         var readings = MeterTableFile.Read(new MemoryStream(file), new("Invented", site), guess, NewYork).Value!.Readings;
         var cleaned = MeterCleaning.Of(readings, NewYork);
         Assert.Equal(MeterFindingKind.Missing, Assert.Single(cleaned.Findings).Kind);
-        Assert.Equal(Year.Watts, cleaned.Year(cleaned.Spans[0].First, "Invented", Provenance.None).Watts);
+        Assert.Equal(Year.Watts, cleaned.Year(BillingSpans.Of(cleaned, new())[0].First, "Invented", Provenance.None).Watts);
     }
 }

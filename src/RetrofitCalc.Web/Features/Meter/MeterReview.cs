@@ -47,7 +47,7 @@ public sealed class MeterReview
     public static MeterReview Of(MeterSource source, Study study, DateTimeZone zone)
     {
         var cleaned = MeterCleaning.Of(source.Readings, zone);
-        var spans = cleaned.IntervalMinutes == 0 ? [] : BillingSpans.Of(cleaned, study.Tariff, zone);
+        var spans = BillingSpans.Of(cleaned, study.Tariff.Reading);
         return new MeterReview(source, cleaned, spans, 0, (study, zone));
     }
 
