@@ -97,7 +97,8 @@ internal static class AnyTariff
 
     private static AnnualDate Before(AnnualDate date)
     {
-        var before = date.InYear(2027).PlusDays(-1);
+        // By a leap year: the day before 1 March is the last of February, whichever it is, and no tariff leaves 29 February without a price.
+        var before = date.InYear(2028).PlusDays(-1);
         return new(before.Month, before.Day);
     }
 
