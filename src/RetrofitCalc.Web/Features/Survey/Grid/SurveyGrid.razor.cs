@@ -18,6 +18,7 @@ public sealed partial class SurveyGrid
     private ElementReference _region;
     private IJSObjectReference? _script;
     private DotNetObjectReference<SurveyGrid>? _self;
+    private bool _left;
 
     [Parameter, EditorRequired] public SurveyEditor Editor { get; set; } = default!;
 
@@ -35,13 +36,26 @@ public sealed partial class SurveyGrid
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (firstRender)
+        if (firstRender) await StartAsync();
+        if (_script is not null && Editor.TakeGoal() is var (line, field)) await RevealAsync(line, field);
+    }
+
+    private async Task StartAsync()
+    {
+        try
         {
             _self = DotNetObjectReference.Create(this);
             _script = await JS.InvokeAsync<IJSObjectReference>("import", "./Features/Survey/Grid/SurveyGrid.razor.js");
-            await _script.InvokeVoidAsync("start", _region, _self);
+            if (!_left) await _script.InvokeVoidAsync("start", _region, _self);
         }
-        if (_script is not null && Editor.TakeGoal() is var (line, field)) await RevealAsync(line, field);
+        catch (JSDisconnectedException)
+        {
+            // The browser is gone.
+        }
+        catch (JSException) when (_left)
+        {
+            // The reader went to another page while the script was on its way.
+        }
     }
 
     /// <summary>Called by the script with a range of cells.</summary>
@@ -59,6 +73,7 @@ public sealed partial class SurveyGrid
 
     public async ValueTask DisposeAsync()
     {
+        _left = true;
         try
         {
             if (_script is not null) await _script.DisposeAsync();
