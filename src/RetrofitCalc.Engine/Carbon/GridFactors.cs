@@ -12,7 +12,7 @@ public sealed record GridRegion(string Code, string Name, double Average, double
 
 /// <summary>Emission factors of the United States grid, by region.</summary>
 /// <remarks>
-/// EPA eGRID2023, January 2025, Summary Tables, Table 1, read in a public transcription. The table gives the average rate as carbon
+/// EPA eGRID2023, January 2025, Summary Tables, Table 1, read in a public copy. The table gives the average rate as carbon
 /// dioxide equivalent and the non-baseload rate gas by gas; the latter is summed here with the same weights.
 /// </remarks>
 public static class GridFactors
