@@ -55,6 +55,9 @@ internal static class Headline
     private static string FirstYear(OptionResult option, QuantityText text) =>
         (option.AnnualBillSaving - option.FirstYearBillSaving).Units >= 0.5 ? $"; first year {text.Money(option.FirstYearBillSaving)}" : "";
 
+    private static bool HasFuel(SummaryContext context, PrintedOption option) =>
+        context.Result.Now.Site.FuelTherms != 0 || option.Result.After.Site.FuelTherms != 0;
+
     private static KeyFigure[] OfOption(SummaryContext context, PrintedOption option)
     {
         var (text, ranges) = (context.Text, option.Result.Ranges);
@@ -62,7 +65,7 @@ internal static class Headline
         return
         [
             new("First cost after incentive", text.Money(option.FirstCost), text.Range(ranges.FirstCost)),
-            new("Bill saved a year", text.Money(option.BillSaving), $"{text.Range(ranges.AnnualBillSaving)}; {share}{FirstYear(option.Result, text)}"),
+            new(HasFuel(context, option) ? "Bills saved a year, fuel counted" : "Bill saved a year", text.Money(option.BillSaving), $"{text.Range(ranges.AnnualBillSaving)}; {share}{FirstYear(option.Result, text)}"),
             new("Payback, upkeep counted", BigPayback(option.Result, context), PaybackNote(option.Result, context)),
             new($"Net present value, {context.Years} yr", text.Money(option.Result.NetPresentValue), text.Range(ranges.NetPresentValue)),
         ];

@@ -19,10 +19,14 @@ public static class HeadlineFinding
         if (result.Chosen is not { } option) return "There is nothing to compare them with yet.";
         var (now, after) = (PrintedSums.Cost(result.Now), PrintedSums.Cost(option.After));
         var bill = after <= now
-            ? $"It takes {text.Money(now - after)} a year off the bill{FirstYear(option, text)}"
-            : $"It adds {text.Money(after - now)} a year to the bill";
+            ? $"It takes {text.Money(now - after)} a year off {BillsOf(result, option)}{FirstYear(option, text)}"
+            : $"It adds {text.Money(after - now)} a year to {BillsOf(result, option)}";
         return $"{bill} and costs {text.Money(PrintedSums.Of(option.FirstCost))} to do. {BillAlone(option, text)}{LostAgain(option)}{Stops(result)}";
     }
+
+    /// <summary>Where heat of the lights saves fuel, the figure is more than the electricity bill's.</summary>
+    private static string BillsOf(StudyResult result, OptionResult option) =>
+        result.Now.Site.FuelTherms == 0 && option.After.Site.FuelTherms == 0 ? "the bill" : "the bills for electricity and heating fuel";
 
     /// <summary>What a ratchet keeps back at first.</summary>
     private static string FirstYear(OptionResult option, QuantityText text) =>
