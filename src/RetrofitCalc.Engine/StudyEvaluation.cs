@@ -1,6 +1,7 @@
 using RetrofitCalc.Engine.Cases;
 using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Checks;
+using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Economics;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Safety;
@@ -47,6 +48,7 @@ public static class StudyEvaluation
         {
             Study = study,
             Now = present.Likely(),
+            Light = CropLightEvaluation.Of(study),
             Meter = context.Comparison,
             Options = [.. study.Options.Select(option => OptionEvaluation.Run(present, option))],
             Questions = StudyQuestions.Of(context),

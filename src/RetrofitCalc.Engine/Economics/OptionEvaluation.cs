@@ -1,3 +1,4 @@
+using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Engine.Uncertainty;
@@ -30,6 +31,8 @@ public static class OptionEvaluation
             FirstYearBillSaving = likely.Saving.FirstYear,
             Bill = model.Bill(),
             Ranges = OptionSwings.Of(model, likely, assumptions),
+            Light = CropLightEvaluation.Of(now.Context.Study),
+            AtEqualLight = new(likely.Saving.Steady, likely.FirstCost.Total, likely.SimplePayback, model.After.Site.Connected, Differs: false),
             Refused = model.Refused,
         };
     }

@@ -45,6 +45,12 @@ public sealed record OptionResult
     /// <summary>How sure it is.</summary>
     public required OptionRanges Ranges { get; init; }
 
+    /// <summary>Whether crops and people keep their light.</summary>
+    public required CropLightResult Light { get; init; }
+
+    /// <summary>What it saves at the light of now.</summary>
+    public required EqualLight AtEqualLight { get; init; }
+
     /// <summary>Reasons why a measure cannot be done as asked; the line is then kept as it is.</summary>
     public required IReadOnlyList<RefusedMeasure> Refused { get; init; }
 }

@@ -14,6 +14,9 @@ public sealed record StudyResult
     /// <summary>How the survey stands to the meter; null without meter data.</summary>
     public MeterComparison? Meter { get; init; }
 
+    /// <summary>Light on crops and for people as it is.</summary>
+    public required CropLightResult Light { get; init; }
+
     /// <summary>Each option against <see cref="Now"/>, in the study's order.</summary>
     public required IReadOnlyList<OptionResult> Options { get; init; }
 

@@ -28,6 +28,9 @@ public sealed record Area
 
     /// <summary>Expected case temperature of ballasts here. [°C]; null for the rated one.</summary>
     public double? BallastCaseTemperature { get; init; }
+
+    /// <summary>Light on the bench or floor; null when nobody has looked.</summary>
+    public AreaLight? Light { get; init; }
 }
 
 /// <summary>Part of the year in which something grows. It may cross New Year.</summary>
@@ -81,6 +84,9 @@ public sealed record Stage
 
     /// <summary>What happens when the clocks change.</summary>
     public ClockRule ClockRule { get; init; }
+
+    /// <summary>Light the crop wants; null when nobody has said.</summary>
+    public LightTarget? Target { get; init; }
 }
 
 /// <summary>Hours by day of the week, with holidays.</summary>

@@ -19,6 +19,8 @@ public enum RelampPolicy
     Spot,
     /// <summary>All together at a share of rated life.</summary>
     Group,
+    /// <summary>All together when their light has fallen to a share of that when new.</summary>
+    Light,
 }
 
 /// <summary>Rates, periods and policies. Each default is shown where it is used; sources in docs/sources.md.</summary>
@@ -47,6 +49,9 @@ public sealed record Assumptions
 
     /// <summary>Share of rated life at which lamps are changed together. [unitless, 0.3–1]</summary>
     public double GroupRelampShare { get; init; } = 0.70;
+
+    /// <summary>Share of the light when new at which lamps are changed together by light. [unitless, 0.5–0.98]</summary>
+    public double LightRelampShare { get; init; } = 0.80;
 
     /// <summary>Maintenance worker, one hour.</summary>
     public Money MaintenanceRate { get; init; } = Money.FromUnits(40);

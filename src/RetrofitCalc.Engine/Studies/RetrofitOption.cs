@@ -1,3 +1,4 @@
+using NodaTime;
 using RetrofitCalc.Engine.Quantities;
 
 namespace RetrofitCalc.Engine.Studies;
@@ -16,6 +17,28 @@ public sealed record RetrofitOption
 
     /// <summary>Rates and sums that hold for the whole option.</summary>
     public OptionCosts Costs { get; init; } = new();
+
+    /// <summary>Stages lit in another way than now once the change is made.</summary>
+    public IReadOnlyList<StageChange> Stages { get; init; } = [];
+}
+
+/// <summary>A stage that an option lights in another way. What is null stays as it is.</summary>
+/// <param name="Area">Id of the area.</param>
+/// <param name="Season">Name of the season.</param>
+/// <param name="Stage">Name of the stage.</param>
+public sealed record StageChange(string Area, string Season, string Stage)
+{
+    /// <summary>Local time at which lights come on.</summary>
+    public LocalTime? LightsOn { get; init; }
+
+    /// <summary>Local time at which they go off.</summary>
+    public LocalTime? LightsOff { get; init; }
+
+    /// <summary>Name of the lit step; empty for all lamps.</summary>
+    public string? LitStep { get; init; }
+
+    /// <summary>Dimming level. [unitless, above 0 to 1]</summary>
+    public double? Dimming { get; init; }
 }
 
 /// <summary>What is done on one line, and what it costs there.</summary>
@@ -31,6 +54,9 @@ public sealed record LineMeasure(string Line, Measure Measure)
 
     /// <summary>Incentive for one luminaire.</summary>
     public Money IncentivePerLuminaire { get; init; }
+
+    /// <summary>Height of the lamps over the crop after the change; null leaves it.</summary>
+    public Length? Height { get; init; }
 }
 
 /// <summary>What can be done on a line.</summary>

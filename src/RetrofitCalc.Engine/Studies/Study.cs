@@ -35,6 +35,15 @@ public sealed record Study
     /// <summary>Id of the option asked for; null for the first.</summary>
     public string? ChosenOption { get; init; }
 
+    /// <summary>How lamps, tubes and luminaires of this study give their light.</summary>
+    public IReadOnlyList<ProductLight> Products { get; init; } = [];
+
+    /// <summary>Photometric files taken in.</summary>
+    public IReadOnlyList<StudyDistribution> Distributions { get; init; } = [];
+
+    /// <summary>Spectra taken in.</summary>
+    public IReadOnlyList<StudySpectrum> Spectra { get; init; } = [];
+
     /// <summary>Rates, periods and policies.</summary>
     public Assumptions Assumptions { get; init; } = new();
 

@@ -1,0 +1,186 @@
+using RetrofitCalc.Engine.CropLight;
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Engine.Results;
+
+/// <summary>Whether a crop keeps its light.</summary>
+public enum LightVerdict
+{
+    /// <summary>Readings, sizes or outputs are missing.</summary>
+    NotKnown,
+    /// <summary>Nothing is done in the area.</summary>
+    Unchanged,
+    /// <summary>It keeps enough light, to the end of the lamps' interval.</summary>
+    Keeps,
+    /// <summary>Enough when new, too little before the lamps are due.</summary>
+    KeepsAtFirst,
+    /// <summary>Too little light.</summary>
+    Loses,
+}
+
+/// <summary>Light in all areas in one state of the lighting.</summary>
+/// <param name="Stages">A verdict for each growing area, season and stage, in the study's order.</param>
+/// <param name="People">Light for people, by area.</param>
+public sealed record CropLightResult(IReadOnlyList<StageLight> Stages, IReadOnlyList<TaskLight> People)
+{
+    /// <summary>The worst verdict of all stages; null when no crop grows here.</summary>
+    /// <remarks>Losing is worst, then not known, then enough at first, keeping, unchanged.</remarks>
+    public LightVerdict? Worst => Stages.Count == 0 ? null : Stages.Select(stage => stage.Verdict).MaxBy(Rank);
+
+    /// <summary>Growing areas by their worst stage, in the study's order.</summary>
+    public IReadOnlyList<StageLight> WorstByArea =>
+        [.. Stages.GroupBy(stage => stage.Area).Select(area => area.MaxBy(stage => (Rank(stage.Verdict), -stage.Change ?? 0))!)];
+
+    private static int Rank(LightVerdict verdict) => verdict switch
+    {
+        LightVerdict.Loses => 4,
+        LightVerdict.NotKnown => 3,
+        LightVerdict.KeepsAtFirst => 2,
+        LightVerdict.Keeps => 1,
+        _ => 0,
+    };
+}
+
+/// <summary>Light of one stage now and after a change.</summary>
+public sealed record StageLight
+{
+    /// <summary>Id of the area.</summary>
+    public required string Area { get; init; }
+
+    /// <summary>Season.</summary>
+    public required string Season { get; init; }
+
+    /// <summary>Stage.</summary>
+    public required string Stage { get; init; }
+
+    /// <summary>Whether the crop keeps its light.</summary>
+    public required LightVerdict Verdict { get; init; }
+
+    /// <summary>Light after over light now, less one, both as the lamps are when the change is made. [unitless]; null when not known.</summary>
+    public double? Change { get; init; }
+
+    /// <summary>How far <see cref="Change"/> may be off, either way, 19 times in 20. [unitless]</summary>
+    public double? ChangeUncertainty { get; init; }
+
+    /// <summary>Photons the lamps send out after over now, less one, by their rated outputs: all that can be said without readings. [unitless]; null when not known.</summary>
+    public double? RatedChange { get; init; }
+
+    /// <summary>Light now, as read; null when not known.</summary>
+    public LightFigures? Now { get; init; }
+
+    /// <summary>Light after the change when new; the same as now where nothing is done; null when not known.</summary>
+    public LightFigures? After { get; init; }
+
+    /// <summary>Light at the end of the interval after which lamps, tubes or luminaires are due; null when not known.</summary>
+    public LightFigures? AtEnd { get; init; }
+
+    /// <summary>Years from the change until the light falls below the target; null when it does not within the interval.</summary>
+    public double? BelowTargetAfterYears { get; init; }
+
+    /// <summary>What the crop wants; null when nobody has said.</summary>
+    public LightTarget? Target { get; init; }
+
+    /// <summary>Lit hours of a day in this stage.</summary>
+    public required OperatingTime Photoperiod { get; init; }
+
+    /// <summary>True when no number of hours that the crop bears gives the target under the light after the change.</summary>
+    public bool Unreachable { get; init; }
+
+    /// <summary>What the figures rest on, such as "45 readings at two heights".</summary>
+    public string RestsOn { get; init; } = "";
+
+    /// <summary>What would settle it; null when nothing is missing.</summary>
+    public string? Ask { get; init; }
+
+    /// <summary>What a grower should know: day length, stray light, readings out of line.</summary>
+    public IReadOnlyList<string> Warnings { get; init; } = [];
+
+    /// <summary>What would keep the light, least watts first; empty where nothing is lost.</summary>
+    public IReadOnlyList<LightFix> Fixes { get; init; } = [];
+}
+
+/// <summary>Light over a bench in figures.</summary>
+/// <param name="Mean">Mean over its area. [µmol m⁻² s⁻¹]</param>
+/// <param name="Minimum">Lowest. [µmol m⁻² s⁻¹]</param>
+/// <param name="Maximum">Highest. [µmol m⁻² s⁻¹]</param>
+/// <param name="Daily">Of the mean, in the stage's lit hours. [mol m⁻² d⁻¹]</param>
+/// <param name="CoefficientOfVariation">Spread over the area. [unitless]; null in the dark.</param>
+/// <param name="ShareOnTarget">Area with the least light wanted or more. [unitless, 0–1]; null without a target.</param>
+public sealed record LightFigures(
+    PhotonFluxDensity Mean, PhotonFluxDensity Minimum, PhotonFluxDensity Maximum, DailyLight Daily,
+    double? CoefficientOfVariation, double? ShareOnTarget)
+{
+    /// <summary>Uniformity: lowest over mean; null in the dark. [unitless, 0–1]</summary>
+    public double? MinimumToMean => Mean > PhotonFluxDensity.Zero ? Minimum / Mean : null;
+}
+
+/// <summary>A change to an option that would keep the light of a stage. Exactly one of its ways is given.</summary>
+public sealed record LightFix
+{
+    /// <summary>In plain words, such as "18 W tube instead of 14 W".</summary>
+    public required string Text { get; init; }
+
+    /// <summary>Survey lines it changes.</summary>
+    public required IReadOnlyList<string> Lines { get; init; }
+
+    /// <summary>New height of the lamps over the crop.</summary>
+    public Length? Height { get; init; }
+
+    /// <summary>Catalogue id of another tube or luminaire.</summary>
+    public string? Product { get; init; }
+
+    /// <summary>New luminaires for each old one, or tubes in each luminaire.</summary>
+    public double? PerLuminaire { get; init; }
+
+    /// <summary>Another lit step, dimming or photoperiod for the stage.</summary>
+    public StageChange? Stage { get; init; }
+
+    /// <summary>Light with it.</summary>
+    public required LightFigures Light { get; init; }
+
+    /// <summary>Connected load more than without it.</summary>
+    public required Power ExtraPower { get; init; }
+
+    /// <summary>Lighting energy more in a year than without it; negative when less. [kWh]</summary>
+    public required double ExtraKilowattHours { get; init; }
+
+    /// <summary>What to watch: evenness, reach, hours the crop bears.</summary>
+    public string WatchOut { get; init; } = "";
+}
+
+/// <summary>Light for people in an area.</summary>
+public sealed record TaskLight
+{
+    /// <summary>Id of the area.</summary>
+    public required string Area { get; init; }
+
+    /// <summary>What people do, and the mean illuminance wanted. [lx]</summary>
+    public required string Task { get; init; }
+
+    /// <summary>Mean illuminance wanted, maintained. [lx]</summary>
+    public required Illuminance Wanted { get; init; }
+
+    /// <summary>Where the wanted value comes from.</summary>
+    public required Catalogue.Provenance Source { get; init; }
+
+    /// <summary>Mean now; null when not known. [lx]</summary>
+    public Illuminance? Now { get; init; }
+
+    /// <summary>Mean after the change; null when not known. [lx]</summary>
+    public Illuminance? After { get; init; }
+
+    /// <summary>How it was found, or what is missing.</summary>
+    public required string Basis { get; init; }
+
+    /// <summary>Whether enough is kept; null when not known.</summary>
+    public bool? Enough => After is { } after ? after.Lux >= Wanted.Lux : null;
+}
+
+/// <summary>An option's saving if every growing area had the light it has now: lines that lose light get more of the same, lines that gain get less.</summary>
+/// <param name="AnnualBillSaving">Bill and fuel saved in a steady year.</param>
+/// <param name="FirstCost">First cost with as many parts.</param>
+/// <param name="SimplePayback">First cost over the saving, as for the option itself.</param>
+/// <param name="Connected">Connected load of the site.</param>
+/// <param name="Differs">False when it is the option itself: nothing changes light, or its light is not known.</param>
+public sealed record EqualLight(Money AnnualBillSaving, Money FirstCost, Payback SimplePayback, Power Connected, bool Differs);
