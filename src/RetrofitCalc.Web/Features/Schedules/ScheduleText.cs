@@ -10,20 +10,20 @@ namespace RetrofitCalc.Web.Features.Schedules;
 /// <summary>Sentences about light and dark.</summary>
 public static class ScheduleText
 {
-    public static string Title(IReadOnlyList<AreaLight> areas) => areas.MaxBy(a => a.Operation.Hours) is { } most && most.Operation.Hours.Hours > 0
+    public static string Title(IReadOnlyList<AreaYear> areas) => areas.MaxBy(a => a.Operation.Hours) is { } most && most.Operation.Hours.Hours > 0
         ? $"{most.Name} burns longest: {most.Text.Hours(most.Operation.Hours)} a year"
         : "When do the lights burn?";
 
-    public static string Lead(IReadOnlyList<AreaLight> areas) => areas.Where(a => a.Operation.Hours.Hours == 0).Select(a => a.Name).ToList() is { Count: > 0 } dark
+    public static string Lead(IReadOnlyList<AreaYear> areas) => areas.Where(a => a.Operation.Hours.Hours == 0).Select(a => a.Name).ToList() is { Count: > 0 } dark
         ? $"No lit hours yet in {string.Join(", ", dark)}: without them no energy is counted there."
         : "Hours decide the saving as much as watts do. Check them against the timers, not against memory.";
 
-    public static string Finding(AreaLight light) => light.Operation.Hours.Hours == 0
+    public static string Finding(AreaYear light) => light.Operation.Hours.Hours == 0
         ? "Dark all year"
         : $"Lit {light.Text.Hours(light.Operation.Hours)} a year, switched on {Times(light)}";
 
     /// <summary>What one sees on the strip, in words: the longest and shortest lit day, and when it is dark.</summary>
-    public static string Summary(AreaLight light)
+    public static string Summary(AreaYear light)
     {
         var lit = light.Days.Where(d => d.LitMinutes > 0).Select(d => d.LitMinutes / 60).ToList();
         if (lit.Count == 0) return "No light on any day.";
@@ -34,7 +34,7 @@ public static class ScheduleText
     }
 
     /// <summary>Days of the year that belong to no season, or come after the last stage of one.</summary>
-    public static IReadOnlyList<string> Gaps(AreaLight light, Area area, CultureInfo culture)
+    public static IReadOnlyList<string> Gaps(AreaYear light, Area area, CultureInfo culture)
     {
         if (!area.GrowsCrop) return [];
         string Days(DayRun run) => run.Count == 1 ? AnnualDay(run.First, culture) : $"{AnnualDay(run.First, culture)} to {AnnualDay(run.Last, culture)}";
@@ -52,7 +52,7 @@ public static class ScheduleText
         return stage.LightsOn == stage.LightsOff ? text.Number(24) : text.Number(hours > 0 ? hours : hours + 24, 1);
     }
 
-    private static string Times(AreaLight light) => light.Operation.Starts switch
+    private static string Times(AreaYear light) => light.Operation.Starts switch
     {
         0 => "never: it burns without a break",
         1 => "once",

@@ -43,6 +43,7 @@ public static class SampleResult
     {
         Study = Study,
         Now = Case("Now", culture: (6000, 800), hall: (1200, 200), costs: (600, 200, 50)) with { Replacements = Due() },
+        Light = new([], []),
         Options = [Option()],
         Questions = [new Question("l1", "SupplyVolts", "What is the supply voltage?"), new Question("l2", "SupplyVolts", "What is the supply voltage?")],
         Notices = [new SafetyNotice("L02", "Lampholders", NoticeSeverity.Stop, "Holders may be joined.", "Which holders are there?", ["E"], ["UL2010"], ["l1"], [])],
@@ -112,6 +113,8 @@ public static class SampleResult
         Bill = BillSavings.Of([], [], [], Energy.Zero, Energy.Zero),
         Ranges = new OptionRanges(new(2.1, 2.5, 3), Range(100, 150, 220), Range(380, 400, 430), Range(1100, 1200, 1400),
             [new Swing("FirstCost", "First cost", "Get one written offer.", new(2.2, 2.5, 2.9), Range(120, 150, 180), new(2.3, 2.5, 2.7))]),
+        Light = new([], []),
+        AtEqualLight = new(Money.FromUnits(400), Money.FromUnits(1200), new Payback(2.5), Power.Zero, Differs: false),
         Refused = [],
     };
 

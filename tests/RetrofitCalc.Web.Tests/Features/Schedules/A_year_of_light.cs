@@ -45,7 +45,7 @@ public class A_year_of_light
     public void names_the_days_after_the_last_stage_of_a_season()
     {
         var study = ScheduleEdits.Stage(SmallStudies.OneRack(), new(new(0, 0), 0), s => s with { Days = 42 });
-        var light = AreaLight.OfAll(study, []).Single();
+        var light = AreaYear.OfAll(study, []).Single();
         var gaps = ScheduleText.Gaps(light, study.Areas[0], System.Globalization.CultureInfo.GetCultureInfo("en-US"));
         Assert.Contains(gaps, g => g.StartsWith("No stage Apr 12 to Oct 31, though Plugs goes on", StringComparison.Ordinal));
     }
