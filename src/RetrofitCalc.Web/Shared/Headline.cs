@@ -1,5 +1,6 @@
 using RetrofitCalc.Data;
 using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Reports;
 
 namespace RetrofitCalc.Web.Shared;
 
@@ -10,10 +11,11 @@ public static class Headline
     public static StudyHeadlineFigures? Of(StudyResult? result, bool stale)
     {
         if (result is null || stale) return null;
-        var (now, option) = (result.Now.Site, result.Chosen);
-        var after = option?.After.Site ?? now;
+        var option = result.Chosen;
+        var (caseNow, caseAfter) = (result.Now, option?.After ?? result.Now);
+        var (now, after) = (caseNow.Site, caseAfter.Site);
         return new StudyHeadlineFigures(
-            now.Connected, after.Connected, now.Cost, after.Cost, option?.SimplePayback.Years,
+            now.Connected, after.Connected, PrintedSums.Cost(caseNow), PrintedSums.Cost(caseAfter), option?.SimplePayback.Years,
             result.Notices.Count(n => n is { Severity: NoticeSeverity.Stop, Open: true }))
         {
             Currency = result.Study.Tariff.Currency,

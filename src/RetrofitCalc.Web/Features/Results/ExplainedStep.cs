@@ -18,7 +18,7 @@ public sealed record ExplainedStep(string Name, string Formula, string Inputs, s
     /// <summary>Whole numbers as such, others with as many decimals as tell them apart.</summary>
     private static string Value(TraceValue value, QuantityText text)
     {
-        if (value.Unit == "currency") return text.Money(Engine.Quantities.Money.FromUnits(value.Value));
+        if (value.Unit == "currency") return text.Cents(Engine.Quantities.Money.FromUnits(value.Value));
         var decimals = Math.Abs(value.Value) switch { >= 1000 => 0, >= 100 => 1, >= 1 => 2, _ => 4 };
         return $"{text.Number(value.Value, value.Value == Math.Round(value.Value) ? 0 : decimals)}{(value.Unit.Length > 0 ? $"\u00A0{value.Unit}" : "")}";
     }

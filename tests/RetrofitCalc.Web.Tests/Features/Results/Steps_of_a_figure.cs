@@ -27,7 +27,7 @@ public class Steps_of_a_figure
 
     [Fact]
     public void show_money_with_the_sign_of_its_currency() =>
-        Assert.Equal($"${Result.Now.Site.Cost.Units:N0}", ExplainedStep.Of(Example, ExplainedFigure.YearlyCost, null, null)[^1].Result);
+        Assert.Equal($"${Result.Now.Site.Cost.Units:N2}", ExplainedStep.Of(Example, ExplainedFigure.YearlyCost, null, null)[^1].Result);
 
     [Fact]
     public void can_be_had_for_a_proposed_line()
