@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using NodaTime;
+using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Studies;
 
@@ -24,6 +25,9 @@ internal static class JsonExpectation
         [typeof(LuminousFlux)] = "a number of lumens, zero or more",
         [typeof(PhotonFlux)] = "a number of micromoles per second, zero or more",
         [typeof(Length)] = "a number of metres, zero or more",
+        [typeof(PhotonFluxDensity)] = "a number of micromoles per square metre and second, zero or more",
+        [typeof(Illuminance)] = "a number of lux, zero or more",
+        [typeof(DailyLight)] = "a number of moles per square metre and day, zero or more",
         [typeof(LocalDate)] = "a date such as \"2027-03-15\"",
         [typeof(LocalTime)] = "a time of day such as \"06:30:00\"",
         [typeof(AnnualDate)] = "a day of the year such as \"04-15\"",

@@ -5,6 +5,7 @@ using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using NodaTime;
 using NodaTime.Serialization.SystemTextJson;
+using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Studies;
 
@@ -44,6 +45,9 @@ public static class RetrofitJson
                 new QuantityConverter<LuminousFlux>(LuminousFlux.FromLumens, f => f.Lumens),
                 new QuantityConverter<PhotonFlux>(PhotonFlux.FromMicromolesPerSecond, f => f.MicromolesPerSecond),
                 new QuantityConverter<Length>(Length.FromMetres, l => l.Metres),
+                new QuantityConverter<PhotonFluxDensity>(PhotonFluxDensity.FromMicromolesPerSquareMetre, d => d.MicromolesPerSquareMetre),
+                new QuantityConverter<Illuminance>(Illuminance.FromLux, e => e.Lux),
+                new QuantityConverter<DailyLight>(DailyLight.FromMolesPerSquareMetre, d => d.MolesPerSquareMetre),
             },
         };
         return options.ConfigureForNodaTime(DateTimeZoneProviders.Tzdb);
@@ -62,6 +66,8 @@ public static class RetrofitJson
         ],
     };
 
+    private static readonly string?[] Namespaces = [typeof(Study).Namespace, typeof(Engine.Catalogue.Lamp).Namespace, typeof(CavityShare).Namespace];
+
     private static void DescribeKinds(JsonTypeInfo type)
     {
         if (!Kinds.TryGetValue(type.Type, out var kinds)) return;
@@ -77,7 +83,7 @@ public static class RetrofitJson
     /// <summary>Properties without a setter are computed from the others and would only be able to disagree.</summary>
     private static void LeaveOutComputed(JsonTypeInfo type)
     {
-        if (type.Type.Namespace != typeof(Study).Namespace && type.Type.Namespace != typeof(Engine.Catalogue.Lamp).Namespace) return;
+        if (!Namespaces.Contains(type.Type.Namespace)) return;
         for (var i = type.Properties.Count - 1; i >= 0; i--)
             if (type.Properties[i].Set is null && !IsConstructorArgument(type, type.Properties[i]))
                 type.Properties.RemoveAt(i);

@@ -62,10 +62,10 @@ internal static class StudyGen
         Gen.Select(Gen.Int[0, 4].Select(n => n == 0 ? -1 : n), Enum<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None), Gen.Int[1, 12], Gen.Int[-7, 7], (n, d, m, after) => (Holiday)new WeekdayHoliday(n, d, m, after)),
         Gen.Int[-60, 60].Select(days => (Holiday)new EasterHoliday(days)), Date.Select(date => (Holiday)new SingleHoliday(date)));
 
-    private static readonly Gen<Stage> Stages = Gen.Select(Text, Maybe(Gen.Int[1, 300]), Time, Time, Days, MaybeRef(Text), Share, Enum<ClockRule>(),
-        (name, days, on, off, week, step, dim, rule) => new Stage
+    private static readonly Gen<Stage> Stages = Gen.Select(Text, Maybe(Gen.Int[1, 300]), Time, Time, Days, MaybeRef(Text), Share, Gen.Select(Enum<ClockRule>(), MaybeRef(LightGen.Targets)),
+        (name, days, on, off, week, step, dim, rest) => new Stage
         {
-            Name = name, Days = days, LightsOn = on, LightsOff = off, DaysOfWeek = week, LitStep = step, Dimming = dim, ClockRule = rule,
+            Name = name, Days = days, LightsOn = on, LightsOff = off, DaysOfWeek = week, LitStep = step, Dimming = dim, ClockRule = rest.Item1, Target = rest.Item2,
         });
 
     private static readonly Gen<PlantInteraction> Plants = Gen.Select(Enum<PlantMethod>(), Share, Maybe(Number), MaybeRef(Text), (method, share, n, text) => new PlantInteraction
@@ -76,8 +76,8 @@ internal static class StudyGen
     private static readonly Gen<Area> Areas = Gen.Select(Id, Text, Gen.Bool,
         List(Gen.Select(Text, Day, Day, List(Stages), (n, s, e, g) => new Season { Name = n, Start = s, End = e, Stages = g })),
         MaybeRef(Gen.Select(List(Gen.Select(Days, Time, Time, (d, on, off) => new WeeklyHours(d, on, off))), List(Holidays),
-            (hours, off) => new WeeklySchedule { Hours = hours, Holidays = off })), Share, MaybeRef(Plants),
-        (id, name, crop, seasons, weekly, heat, plant) => new Area { Id = id, Name = name, GrowsCrop = crop, Seasons = seasons, Weekly = weekly, HeatInSpace = heat, Plant = plant });
+            (hours, off) => new WeeklySchedule { Hours = hours, Holidays = off })), Share, Gen.Select(MaybeRef(Plants), MaybeRef(LightGen.Areas)),
+        (id, name, crop, seasons, weekly, heat, rest) => new Area { Id = id, Name = name, GrowsCrop = crop, Seasons = seasons, Weekly = weekly, HeatInSpace = heat, Plant = rest.Item1, Light = rest.Item2 });
 
     public static readonly Gen<SurveyLine> Lines = Gen.Select(Id, Text, MaybeRef(Id), Maybe(Gen.Int[0, 500]), Maybe(Number), Maybe(Date),
         Maybe(Enum<EmergencyRole>()), Maybe(Enum<LocationClass>()),
@@ -93,10 +93,10 @@ internal static class StudyGen
         Gen.Select(Id, Maybe(Gen.Int[1, 6]), (t, n) => (Measure)new DirectWire(t, n)), Gen.Select(Id, Number, (l, n) => (Measure)new ReplaceLuminaire(l, n)));
 
     private static readonly Gen<RetrofitOption> Options = Gen.Select(Id, Text, Maybe(Number),
-        List(Gen.Select(Id, Measures, Maybe(Number), (l, m, n) => new LineMeasure(l, m) { PartsPerLuminaire = n is { } p ? Money.FromUnits(p) : null })),
-        (id, name, n, measures) => new RetrofitOption
+        List(Gen.Select(Id, Measures, Maybe(Number), (l, m, n) => new LineMeasure(l, m) { PartsPerLuminaire = n is { } p ? Money.FromUnits(p) : null, Height = n is { } h ? Length.FromMetres(h) : null })), List(LightGen.Changes),
+        (id, name, n, measures, stages) => new RetrofitOption
         {
-            Id = id, Name = name, Measures = measures, Costs = new OptionCosts { IncentiveCap = n, FixedSum = Money.FromUnits(n ?? 0) },
+            Id = id, Name = name, Measures = measures, Stages = stages, Costs = new OptionCosts { IncentiveCap = n, FixedSum = Money.FromUnits(n ?? 0) },
         });
 
     private static readonly Gen<SafetyRecord> Safety = Gen.Select(MaybeRef(Id), Text, Date, (line, text, date) => new SafetyRecord
@@ -113,11 +113,12 @@ internal static class StudyGen
     private static readonly Gen<Site> Sites = Gen.Select(Text, Maybe(Share), MaybeRef(Text), Plants, (name, factor, grid, plant) => new Site { Name = name, PowerFactor = factor, GridRegion = grid, Plant = plant });
 
     public static readonly Gen<Study> Studies = Gen.Select(Text, TariffGen.Tariffs, List(Areas), List(Lines), List(Options), Catalogues, Safety,
-        Gen.Select(MaybeRef(Id), Share, MaybeRef(Meters), MaybeRef(Weathers), Sites),
+        Gen.Select(MaybeRef(Id), Share, MaybeRef(Meters), MaybeRef(Weathers), Sites,
+            Gen.Select(List(LightGen.Products), List(LightGen.Distributions), List(LightGen.Spectra))),
         (name, tariff, areas, lines, options, catalogue, safety, rest) => new Study
         {
             Name = name, Invented = areas.Count > 0, Tariff = tariff, Areas = areas, Lines = lines, Options = options, Catalogue = catalogue, Safety = safety, ChosenOption = rest.Item1,
-            Meter = rest.Item3, Weather = rest.Item4, Site = rest.Item5,
-            Assumptions = new Assumptions { DiscountRate = rest.Item2 },
+            Meter = rest.Item3, Weather = rest.Item4, Site = rest.Item5, Products = rest.Item6.Item1, Distributions = rest.Item6.Item2, Spectra = rest.Item6.Item3,
+            Assumptions = new Assumptions { DiscountRate = rest.Item2, LightRelampShare = rest.Item2, RelampPolicy = RelampPolicy.Light },
         });
 }

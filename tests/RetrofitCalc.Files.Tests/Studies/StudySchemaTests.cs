@@ -98,7 +98,7 @@ public class The_published_schema
     [Fact]
     public void names_a_unit_for_every_quantity()
     {
-        foreach (var (name, unit) in new[] { ("power", "W"), ("energy", "kWh"), ("operatingTime", "h"), ("money", "currency"), ("energyPrice", "currency/kWh"), ("demandPrice", "currency/kW"), ("luminousFlux", "lm"), ("photonFlux", "µmol/s"), ("length", "m") })
+        foreach (var (name, unit) in new[] { ("power", "W"), ("energy", "kWh"), ("operatingTime", "h"), ("money", "currency"), ("energyPrice", "currency/kWh"), ("demandPrice", "currency/kW"), ("luminousFlux", "lm"), ("photonFlux", "µmol/s"), ("length", "m"), ("photonFluxDensity", "µmol m⁻² s⁻¹"), ("illuminance", "lx"), ("dailyLight", "mol m⁻² d⁻¹") })
             Assert.StartsWith($"In {unit}", (string)Definitions[name]!["description"]!);
     }
 }
