@@ -32,8 +32,14 @@ public sealed class CasePlan
         Fitted = FittedLines.Of(context, measures, out var refused);
         Refused = refused;
         _loads = CaseLines.Loads(context, Fitted);
-        _slots = new(context, Fitted, _loads);
+        _slots = new(context, Fitted, _loads, [.. context.Lines.Select(line => line.Area)]);
     }
+
+    /// <summary>The lighting after an option, its stages lit as it says.</summary>
+    /// <param name="context">The context of the study as it is.</param>
+    /// <param name="option">The option.</param>
+    public static CasePlan After(StudyContext context, RetrofitOption option) =>
+        new(context.After(option), option.Name, option.Measures.ToDictionary(measure => measure.Line, measure => measure.Measure), option.Costs);
 
     /// <summary>What is fitted on each counted line.</summary>
     public IReadOnlyList<FittedLine> Fitted { get; }
@@ -91,7 +97,8 @@ public sealed class CasePlan
         return new(cost, CaseBills.Total(bills.FirstYear) - rest - fuel, load.Lighting, ReplacementsByYear(perturbation));
     }
 
-    private LineOperation[] Operations(double hoursFactor) => [.. _context.LitAreas.Select(area => area.LineOperation(hoursFactor))];
+    private LineOperation[] Operations(double hoursFactor) => [.. _context.LitAreas.Select((area, index) =>
+        area.LineOperation(hoursFactor) with { HoursBefore = _context.LitAreas[_context.TodayOf(index)].LineOperation(hoursFactor).Hours })];
 
     private LineFigures[] Lines(CaseSums sums, Perturbation perturbation)
     {

@@ -10,17 +10,18 @@ public sealed class SiteLoad
 {
     /// <summary>Lays the areas' operation and the tariff over the year.</summary>
     /// <param name="areas">Operation of each lit area.</param>
+    /// <param name="counted">How many of them, from the first, count for hours with light; the others are only what the meter holds today.</param>
     /// <param name="study">The study.</param>
     /// <param name="year">The year at the site's clock.</param>
-    public SiteLoad(IReadOnlyList<AreaOperation> areas, Study study, SiteYear year)
+    public SiteLoad(IReadOnlyList<AreaOperation> areas, int counted, Study study, SiteYear year)
     {
         Tariff = new(study.Tariff, year);
         SeasonNames = NamesOf(study.Areas);
         FirstSlots = [.. areas.Select((_, index) => areas.Take(index).Sum(area => area.Modes.Count))];
         Slots = [.. areas.SelectMany(SlotsOf)];
         Timeline = new(areas, FirstSlots, year);
-        LitHours = HoursWith(_ => true);
-        SeasonHours = [.. SeasonNames.Select((_, season) => HoursWith(slot => slot.Season == season))];
+        LitHours = HoursWith(slot => slot.Area < counted);
+        SeasonHours = [.. SeasonNames.Select((_, season) => HoursWith(slot => slot.Area < counted && slot.Season == season))];
         Meter = study.Meter is { } meter ? new(meter, year) : null;
         MeteredCells = Meter is null ? null : Tariff.MeteredByCell(Meter);
         Demand = [.. study.Tariff.Demand.Select((charge, index) =>

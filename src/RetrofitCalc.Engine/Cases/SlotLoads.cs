@@ -10,13 +10,13 @@ internal sealed class SlotLoads
     private readonly double[][] _kilowatts;
     private readonly double[][] _lossKilowatts;
 
-    public SlotLoads(StudyContext context, IReadOnlyList<FittedLine> fitted, IReadOnlyList<LineLoad> loads)
+    public SlotLoads(StudyContext context, IReadOnlyList<FittedLine> fitted, IReadOnlyList<LineLoad> loads, IReadOnlyList<int> areas)
     {
         var slots = context.Load.Slots.Count;
         _kilowatts = [new double[slots], new double[slots], new double[slots]];
         _lossKilowatts = [new double[slots], new double[slots], new double[slots]];
         for (var i = 0; i < loads.Count; i++)
-            Add(loads[i], context.Load.FirstSlots[context.Lines[i].Area], (int)KnownBy(fitted[i]));
+            Add(loads[i], context.Load.FirstSlots[areas[i]], (int)KnownBy(fitted[i]));
     }
 
     /// <summary>Lighting in each slot. [kW]</summary>

@@ -33,10 +33,22 @@ internal static class StaggeredStudy
     /// <param name="minutes">Later, or earlier when negative. [min]</param>
     public static StudyContext Of(StudyContext present, int area, int minutes)
     {
-        var study = present.Study with { Areas = [.. present.Study.Areas.Select((each, i) => i == area ? Moved(each, minutes) : each)] };
+        var study = present.Study with
+        {
+            Areas = [.. present.Study.Areas.Select((each, i) => i == area ? Moved(each, minutes) : each)],
+            Options = [.. present.Study.Options.Select(option => Moved(option, present.Study.Areas[area].Id, minutes))],
+        };
         var moved = new StudyContext(study);
         return study.Meter is { } meter ? new StudyContext(study with { Meter = Metered(meter, present, moved) }) : moved;
     }
+
+    private static RetrofitOption Moved(RetrofitOption option, string area, int minutes) => option.Stages.Count == 0 ? option : option with
+    {
+        Stages = [.. option.Stages.Select(change => change.Area != area ? change : change with
+        {
+            LightsOn = change.LightsOn?.PlusMinutes(minutes), LightsOff = change.LightsOff?.PlusMinutes(minutes),
+        })],
+    };
 
     /// <summary>Readings less the lighting at its present times plus the lighting at the others, averaged over each interval.</summary>
     private static MeterYear Metered(MeterYear meter, StudyContext present, StudyContext moved)

@@ -27,7 +27,7 @@ public static class Staggering
         var present = Bills.Of(context);
         var offers = new List<StaggerOffer>();
         foreach (var (index, area) in study.Areas.Index().Where(area => context.LitAreas.Any(lit => lit.Area.Id == area.Item.Id)))
-            foreach (var minutes in Shifts.Where(minutes => StaggeredStudy.CanMove(area, minutes)))
+            foreach (var minutes in Shifts.Where(minutes => StaggeredStudy.CanMove(area, minutes) && StaggeredStudy.CanMove(StageChanges.Applied(area, Chosen(study)?.Stages ?? []), minutes)))
             {
                 stop.ThrowIfCancellationRequested();
                 offers.Add(Offer(area.Id, minutes, present, Bills.Of(StaggeredStudy.Of(context, index, minutes))));
@@ -40,6 +40,9 @@ public static class Staggering
     /// <param name="area">The area.</param>
     /// <param name="minutes">Later, or earlier when negative. [min]</param>
     public static Area Moved(Area area, int minutes) => StaggeredStudy.Moved(area, minutes);
+
+    private static RetrofitOption? Chosen(Study study) =>
+        study.Options.FirstOrDefault(option => option.Id == study.ChosenOption) ?? (study.Options.Count > 0 ? study.Options[0] : null);
 
     private static StaggerOffer Offer(string area, int minutes, Bills present, Bills moved) =>
         new(area, minutes, present.Now.YearlyCost - moved.Now.YearlyCost, LargestDrop(present.Now, moved.Now))
@@ -62,12 +65,10 @@ public static class Staggering
     {
         public static Bills Of(StudyContext context)
         {
-            var study = context.Study;
-            var chosen = study.Options.FirstOrDefault(option => option.Id == study.ChosenOption) ?? (study.Options.Count > 0 ? study.Options[0] : null);
-            return new(Case(context, []), chosen is null ? null : Case(context, chosen.Measures.ToDictionary(measure => measure.Line, measure => measure.Measure)));
+            var now = new CasePlan(context, CaseEvaluation.Now, new Dictionary<string, Measure>(), null);
+            return new(Case(now), Chosen(context.Study) is { } chosen ? Case(CasePlan.After(context, chosen)) : null);
         }
 
-        private static CaseBills Case(StudyContext context, Dictionary<string, Measure> measures) =>
-            new CasePlan(context, "", measures, null).Sums(Perturbation.None).Bills;
+        private static CaseBills Case(CasePlan plan) => plan.Sums(Perturbation.None).Bills;
     }
 }

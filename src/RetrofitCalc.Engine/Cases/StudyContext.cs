@@ -17,25 +17,34 @@ public sealed class StudyContext
     private readonly Dictionary<(Type Kind, string Product, int Count), InputPower> _inputs = [];
     private readonly Dictionary<(double Watts, double Hours), PresentMeter> _present = [];
     private readonly SlotLoads _presentSlots;
+    private readonly List<AreaOperation> _today;
     private MeterComparison? _comparison;
 
     /// <summary>Builds the context.</summary>
     /// <param name="study">A study without problems.</param>
     public StudyContext(Study study)
+        : this(study, null)
+    {
+    }
+
+    private StudyContext(Study study, StudyContext? today)
     {
         Study = study;
-        Tubes = study.Catalogue.Tubes.ToDictionary(tube => tube.Id);
-        Luminaires = study.Catalogue.Luminaires.ToDictionary(luminaire => luminaire.Id);
-        SetUps = SetUpModels.Of(study.Catalogue);
-        Year = SiteYear.Of(study);
-        Operations = study.Areas.ToDictionary(area => area.Id, area => new AreaOperation(area, Year, new(area.Plant ?? study.Site.Plant, study.Weather, Year)));
+        Tubes = today?.Tubes ?? study.Catalogue.Tubes.ToDictionary(tube => tube.Id);
+        Luminaires = today?.Luminaires ?? study.Catalogue.Luminaires.ToDictionary(luminaire => luminaire.Id);
+        SetUps = today?.SetUps ?? SetUpModels.Of(study.Catalogue);
+        Year = today?.Year ?? SiteYear.Of(study);
+        Operations = study.Areas.ToDictionary(area => area.Id, area => OperationOf(area, today));
         var countable = study.Lines.Where(IsCountable).ToList();
         var used = countable.Select(line => line.Area).ToHashSet();
-        LitAreas = [.. study.Areas.Where(area => used.Contains(area.Id)).Select(area => Operations[area.Id])];
-        Load = new(LitAreas, study, Year);
-        var areaIndex = LitAreas.Select((area, index) => (area.Area.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index);
+        List<AreaOperation> lit = [.. study.Areas.Where(area => used.Contains(area.Id)).Select(area => Operations[area.Id])];
+        _today = today is null ? [] : [.. today.LitAreas.Where(before => !lit.Contains(before))];
+        LitAreas = [.. lit, .. _today];
+        Load = new(LitAreas, lit.Count, study, Year);
+        var areaIndex = lit.Index().ToDictionary(area => area.Item.Area.Id, area => area.Index);
         Lines = [.. countable.Select(line => Count(line, areaIndex[line.Area]))];
-        _presentSlots = new(this, [.. Lines.Select(line => line.Fitted)], [.. Lines.Select(line => line.Load)]);
+        var present = _today.Count == 0 ? Lines : [.. countable.Zip(Lines, (line, changed) => TodayOf(changed.Area) is var area && area == changed.Area ? changed : Count(line, area))];
+        _presentSlots = new(this, [.. present.Select(line => line.Fitted)], [.. present.Select(line => line.Load)], [.. present.Select(line => line.Area)]);
     }
 
     /// <summary>The study.</summary>
@@ -56,7 +65,9 @@ public sealed class StudyContext
     /// <summary>When each area is lit, by its id.</summary>
     public IReadOnlyDictionary<string, AreaOperation> Operations { get; }
 
-    /// <summary>Areas that hold a counted line, in the study's order.</summary>
+    /// <summary>
+    /// Areas that hold a counted line, in the study's order; then, where an option lights stages in another way, those areas as they are lit today.
+    /// </summary>
     public IReadOnlyList<AreaOperation> LitAreas { get; }
 
     /// <summary>When load falls, and how the tariff sees it.</summary>
@@ -72,6 +83,22 @@ public sealed class StudyContext
         && Operations.ContainsKey(line.Area)
         && SetUps.TryGetValue(setUp, out var model)
         && InputEvidence.Of(line, model) is not null;
+
+    /// <summary>The context of an option: this one, or one whose stages are lit as the option says (E-75).</summary>
+    /// <param name="option">An option of the study.</param>
+    /// <remarks>The present lighting keeps today's times there, so that what else is on the meter stays what it is.</remarks>
+    public StudyContext After(RetrofitOption option)
+    {
+        if (option.Stages.Count == 0)
+            return this;
+        List<Area> areas = [.. Study.Areas.Select(area => StageChanges.Applied(area, option.Stages))];
+        return areas.SequenceEqual(Study.Areas, ReferenceEqualityComparer.Instance) ? this : new(Study with { Areas = areas }, this);
+    }
+
+    /// <summary>Index of a lit area as it is lit today: another one only where an option changes its stages.</summary>
+    /// <param name="areaIndex">Index among the lit areas.</param>
+    internal int TodayOf(int areaIndex) =>
+        _today.FindIndex(today => today.Area.Id == LitAreas[areaIndex].Area.Id) is >= 0 and var at ? LitAreas.Count - _today.Count + at : areaIndex;
 
     /// <summary>How the survey stands to the meter; null without meter data.</summary>
     public MeterComparison? Comparison => _comparison ??= MeterComparisons.Of(this);
@@ -130,6 +157,11 @@ public sealed class StudyContext
             ? LineLoad.AsFound(input, line, model, LitAreas[areaIndex].Modes, trace)
             : LineLoad.Working(input, line.Count!.Value, ModeShares(areaIndex, model, new(StepKind.Ballasts, model.Dims)), trace);
     }
+
+    private AreaOperation OperationOf(Area area, StudyContext? today) =>
+        today?.Operations[area.Id] is { } known && ReferenceEquals(known.Area, area)
+            ? known
+            : new(area, Year, new(area.Plant ?? Study.Site.Plant, Study.Weather, Year));
 
     private CountedLine Count(SurveyLine line, int areaIndex)
     {

@@ -20,7 +20,7 @@ internal sealed class OptionModel
     {
         _now = now;
         _option = option;
-        _plan = new(now.Context, option.Name, option.Measures.ToDictionary(measure => measure.Line, measure => measure.Measure), option.Costs);
+        _plan = CasePlan.After(now.Context, option);
         _gross = FirstCosts.Gross(now.Fitted, _plan.Fitted, option);
         _incentiveByLuminaire = FirstCosts.IncentiveByLuminaire(_plan.Fitted, option);
         After = _plan.Evaluate(Perturbation.None);

@@ -89,5 +89,5 @@ internal static class BallastedClocks
         line.BallastYear is { } year ? BurnedSince(new LocalDate(year, 7, 1), setting) : OperatingTime.Zero;
 
     private static OperatingTime BurnedSince(LocalDate day, ClockSetting setting) =>
-        setting.Operation.Hours * (Math.Max(0, Period.DaysBetween(day, setting.Assumptions.Start)) / DaysPerYear);
+        setting.Operation.HoursBefore * (Math.Max(0, Period.DaysBetween(day, setting.Assumptions.Start)) / DaysPerYear);
 }

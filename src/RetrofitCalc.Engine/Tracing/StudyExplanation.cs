@@ -40,6 +40,6 @@ public static class StudyExplanation
             return new(context, CaseEvaluation.Now, new Dictionary<string, Measure>(), null);
         var option = context.Study.Options.FirstOrDefault(o => o.Id == optionId)
             ?? throw new ArgumentException($"The study has no option {optionId}.", nameof(optionId));
-        return new(context, option.Name, option.Measures.ToDictionary(measure => measure.Line, measure => measure.Measure), option.Costs);
+        return CasePlan.After(context, option);
     }
 }
