@@ -59,6 +59,7 @@ internal static class CatalogueCheck
     private static void CheckLamp(Lamp lamp, string path, Problems problems)
     {
         problems.Positive($"{path}.ArcPower", $"Arc power of \"{lamp.Name}\" (watts)", lamp.ArcPower?.Watts);
+        problems.InRange($"{path}.MeanOverInitial", $"Mean over initial light of \"{lamp.Name}\"", lamp.MeanOverInitial, 0.3, 1);
         problems.NotNegative($"{path}.Price", $"Price of \"{lamp.Name}\"", lamp.Price?.Units);
         foreach (var (number, life) in lamp.Lives.Index())
             problems.Life($"{path}.Lives[{number}].Life", $"Rated life of \"{lamp.Name}\"", life.Life);
