@@ -6,6 +6,6 @@ public sealed record Place(string Path, string Name)
     public static IReadOnlyList<Place> All { get; } =
     [
         new("survey", "Survey"), new("schedules", "Schedules"), new("tariff", "Tariff"), new("options", "Options"),
-        new("results", "Results"), new("safety", "Safety"), new("summary", "Summary"), new("catalogue", "Catalogue"),
+        new("light", "Crop light"), new("results", "Results"), new("safety", "Safety"), new("summary", "Summary"), new("catalogue", "Catalogue"),
     ];
 }

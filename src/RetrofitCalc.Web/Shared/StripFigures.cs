@@ -31,12 +31,10 @@ public static class StripFigures
             new("Cost", Cost(result.Now), option is null ? null : Cost(option.After), First: true),
             Pair("Heat from lights", s => text.Number(s.Heat.BtuPerHour), "BTU/h"),
             new("Payback", null, option is null ? null : Payback(text, option), First: true),
-            new("Crop light", NotKnown, option is null ? null : NotKnown),
+            new("Crop light", StripLight.Now(result), option is null ? null : StripLight.Proposed(result, option, text)),
             new("Open stops", null, option is null ? null : Stops(result), First: true),
         ];
     }
-
-    private static StripValue NotKnown { get; } = new("not known", Unknown: true);
 
     private static string EnergyName(StudyResult result) =>
         result.Now.Site.Plant.KilowattHours == 0 ? "Energy" : "Energy with plant";
