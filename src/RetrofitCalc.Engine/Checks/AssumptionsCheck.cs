@@ -13,6 +13,7 @@ internal static class AssumptionsCheck
         problems.InRange("Assumptions.EnergyEscalation", "Rise of energy prices", a.EnergyEscalation, -0.5, 1);
         problems.InRange("Assumptions.CostEscalation", "Rise of parts and labour", a.CostEscalation, -0.5, 1);
         problems.InRange("Assumptions.GroupRelampShare", "Share of rated life for group relamping", a.GroupRelampShare, 0.3, 1);
+        problems.InRange("Assumptions.LightRelampShare", "Share of the light when new for relamping by light", a.LightRelampShare, 0.5, 0.98);
         problems.NotNegative("Assumptions.MaintenanceRate", "Maintenance rate", a.MaintenanceRate.Units);
         problems.NotNegative("Assumptions.ElectricianRate", "Electrician's rate", a.ElectricianRate.Units);
         problems.NotNegative("Assumptions.SpotLampTime", "Time to change one lamp (hours)", a.SpotLampTime.Hours);

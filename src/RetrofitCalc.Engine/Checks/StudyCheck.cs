@@ -12,6 +12,8 @@ internal static class StudyCheck
         PlantCheck.Run(study, problems);
         AreaCheck.Run(study, problems);
         LineCheck.Run(study, problems);
+        LightCheck.Run(study, problems);
+        ProductLightCheck.Run(study, problems);
         TariffCheck.Run(study, problems);
         MeterCheck.Run(study, problems);
         OptionCheck.Run(study, problems);

@@ -55,7 +55,7 @@ public static class StudyFile
         try
         {
             var study = JsonSerializer.Deserialize<Envelope>(body.Span, RetrofitJson.Options)!.Study;
-            return new Parsed<Study>(study, Placed([.. StudyEvaluation.Check(study), .. CultureProblem(study)], body));
+            return new Parsed<Study>(study, Placed([.. StudyEvaluation.Check(study), .. CultureProblem(study), .. SpectrumIds.ProblemsOf(study)], body));
         }
         catch (Exception wrong) when (wrong is JsonException or ArgumentException or FormatException or InvalidOperationException)
         {

@@ -71,4 +71,17 @@ public class Light_in_a_study_file
         var half = text.Replace("\"x\": 0.25,", "").Replace("\"light\": 0.4", "\"light\": -0.4");
         Assert.Equal(["$.study.areas[0].light.layout[0].centre", "$.study.areas[0].light.stray[0].light"], StudyFile.Read(Encoding.UTF8.GetBytes(half)).Problems.Select(p => p.Path));
     }
+
+    /// <summary>FL11 is one of the CIE's illuminants and comes with the program; FL99 is nobody's.</summary>
+    [Fact]
+    public void names_a_spectrum_that_nobody_has_and_one_that_takes_a_shipped_name()
+    {
+        var own = new StudySpectrum("own", "Own", Invented) { Nanometres = [400, 700], Values = [1, 1] };
+        IEnumerable<string?> Problems(string product, string id) => StudyFile.Read(StudyFile.Write(
+            SmallStudy.Make() with { Products = [new ProductLight("tube-4ft") { Spectrum = product }], Spectra = [own with { Id = id }] })).Problems.Select(p => p.Path);
+        Assert.Empty(Problems("FL11", "own"));
+        Assert.Empty(Problems("own", "own"));
+        Assert.Equal(["$.study.products[0].spectrum"], Problems("FL99", "own"));
+        Assert.Equal(["$.study.spectra[0].id"], Problems("FL11", "FL11"));
+    }
 }
