@@ -36,6 +36,9 @@ public sealed class QuantityText
     /// <summary>The sign printed with amounts: the culture's own, or the ISO code of a foreign currency.</summary>
     public string CurrencySign => _numbers.CurrencySymbol;
 
+    /// <summary>Units of lengths, and whether foot-candles stand beside lux.</summary>
+    public UnitSystem Units => _units;
+
     public static QuantityText For(Study study) => For(study, UnitSystems.Usual(study.Site));
 
     public static QuantityText For(Study study, UnitSystem units) => new(study.Site.Culture, study.Tariff.Currency, units);

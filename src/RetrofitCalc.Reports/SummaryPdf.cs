@@ -16,9 +16,10 @@ public static class SummaryPdf
         ArgumentNullException.ThrowIfNull(summary);
         PdfOutput.Write(output, summary.Head, summary.Title, sheets =>
         {
-            new BoardSheet(sheets, summary).Set();
+            var board = new BoardSheet(sheets, summary);
+            board.Set();
             var annexes = new AnnexSheets(sheets, summary);
-            annexes.SetInputs();
+            annexes.SetInputs(chartsToo: !board.ChartsFit);
             annexes.SetAssumptions();
             new ChecklistSheets(sheets, summary.Safety).Set("Annex C: safety notices and checklist");
             sheets.Document.AddEmbeddedFile(AttachmentName, new MemoryStream(studyFile.ToArray()));

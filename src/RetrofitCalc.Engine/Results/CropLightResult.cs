@@ -32,6 +32,9 @@ public sealed record CropLightResult(IReadOnlyList<StageLight> Stages, IReadOnly
     public IReadOnlyList<StageLight> WorstByArea =>
         [.. Stages.GroupBy(stage => stage.Area).Select(area => area.MaxBy(stage => (Rank(stage.Verdict), -stage.Change ?? 0))!)];
 
+    /// <summary>The same, the worst area first.</summary>
+    public IReadOnlyList<StageLight> WorstFirst => [.. WorstByArea.OrderByDescending(stage => Rank(stage.Verdict)).ThenBy(stage => stage.Change ?? 0)];
+
     private static int Rank(LightVerdict verdict) => verdict switch
     {
         LightVerdict.Loses => 4,

@@ -8,7 +8,8 @@ internal sealed class AnnexSheets(Sheets s, BudgetSummary summary)
 {
     private const double DrawingHeight = 150;
 
-    public void SetInputs()
+    /// <param name="chartsToo">True when the board's sheet had no room for its drawings.</param>
+    public void SetInputs(bool chartsToo)
     {
         s.NewSheet("Annex A: figures and inputs");
         s.Title("Annex A: figures and inputs");
@@ -17,11 +18,19 @@ internal sealed class AnnexSheets(Sheets s, BudgetSummary summary)
         Table(summary.Seasons);
         if (summary.Bill is { } bill) BillSaved(bill);
         if (summary.CashFlow is { } flow) Table(flow);
+        if (chartsToo) BoardDrawings();
         Figure(summary.Drawings.Watts.Title, summary.Drawings.Watts.Alt, DrawingHeight, box => BarChart.Draw(s, summary.Drawings.Watts, box));
         var calendar = summary.Drawings.Calendar;
         Figure(calendar.Title, calendar.Alt, CalendarChart.Height(calendar), box => CalendarChart.Draw(s, calendar, box));
         Table(summary.Clocks);
         foreach (var section in summary.Inputs) Section(section);
+    }
+
+    private void BoardDrawings()
+    {
+        var (flow, seasons) = (summary.Drawings.CashFlow, summary.Drawings.Seasons);
+        if (flow is not null) Figure(flow.Title, flow.Alt, DrawingHeight, box => CashFlowChart.Draw(s, flow, box));
+        Figure(seasons.Title, seasons.Alt, DrawingHeight, box => BarChart.Draw(s, seasons, box));
     }
 
     private void BillSaved(BillSavingPart bill)

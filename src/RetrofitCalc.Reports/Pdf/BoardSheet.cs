@@ -1,5 +1,6 @@
 using PdfSharp.Drawing;
 using PdfSharp.UniversalAccessibility;
+using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Reports.Pdf.Drawings;
 
 namespace RetrofitCalc.Reports.Pdf;
@@ -13,7 +14,15 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
     private const double TallestDrawing = 150;
     private const int MostOptions = 4;
     private const int MostDoubts = 5;
+    private const int FewestDoubts = 2;
     private const int LongestOption = 32;
+
+    private int _doubts = MostDoubts;
+
+    /// <summary>False once set when words took the room of the drawings; annex A then shows them.</summary>
+    public bool ChartsFit { get; private set; }
+
+    private double ChartRoom => s.Floor - s.Y - BelowHeight() - 30;
 
     private double Half => (s.Width - Gutter) / 2;
 
@@ -27,9 +36,11 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
         s.Paragraph(summary.Lead);
         KeyFigures();
         OpenStops();
+        CropLight();
         Compared();
-        var below = BelowHeight();
-        Charts(Math.Clamp(s.Floor - s.Y - below - 30, SmallestDrawing, TallestDrawing));
+        if (ChartRoom < SmallestDrawing) _doubts = FewestDoubts;
+        ChartsFit = ChartRoom >= SmallestDrawing;
+        if (ChartsFit) Charts(Math.Min(ChartRoom, TallestDrawing));
         MoneyAndDoubts();
         Signatures();
         s.Note(summary.Conventions);
@@ -81,6 +92,32 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
         s.Y += height;
     }
 
+    /// <summary>The verdict has an ink bar where light is lost, a dashed edge where it is not known.</summary>
+    private void CropLight()
+    {
+        if (summary.CropLight is not { } light) return;
+        s.Y += 5;
+        var word = light.Word + ":";
+        var left = Sheets.Left + 18 + s.Lines.Width(word, s.Type.Strong);
+        var room = Sheets.Left + s.Width - 8 - left;
+        var (top, height) = (s.Y, light.Sentences.Sum(sentence => s.Height(sentence, s.Type.Text, room)) + 6);
+        s.Artifact(() => LightEdge(light.Verdict, top, height));
+        var y = s.Y + 3;
+        s.In(Sheets.Left + 12, y, left, word, s.Type.Strong, light.Verdict == LightVerdict.NotKnown ? Typography.Unknown : Typography.Ink);
+        foreach (var sentence in light.Sentences) y += s.In(left, y, room, sentence, s.Type.Text, Typography.Ink);
+        s.Y += height;
+    }
+
+    private void LightEdge(LightVerdict verdict, double top, double height)
+    {
+        var unknown = verdict == LightVerdict.NotKnown;
+        var pen = Typography.Pen(unknown ? Typography.Unknown : Typography.Hairline, 0.8);
+        if (unknown) pen.DashStyle = XDashStyle.Dash;
+        s.Graphics.DrawRectangle(pen, Sheets.Left + 0.4, top, s.Width - 0.8, height);
+        if (verdict is LightVerdict.Loses or LightVerdict.KeepsAtFirst)
+            s.Graphics.DrawRectangle(Typography.Brush(Typography.Ink), Sheets.Left, top - 0.4, 3, height + 0.8);
+    }
+
     private void Compared()
     {
         s.Head(summary.Comparison.Caption, 6);
@@ -129,7 +166,7 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
 
     private double DoubtsHeight() => HeadHeight + Doubts().Sum(doubt => s.Height("• " + doubt, s.Type.Text, Half) + 1.5);
 
-    private IEnumerable<string> Doubts() => [.. summary.Risks.Take(MostDoubts), .. summary.Narrowing.Take(1)];
+    private IEnumerable<string> Doubts() => [.. summary.Risks.Take(_doubts), .. summary.Narrowing.Take(1)];
 
     private void MoneyAndDoubts()
     {

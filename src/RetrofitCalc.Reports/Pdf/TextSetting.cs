@@ -12,7 +12,7 @@ internal static class TextSetting
     {
         s.Need(gap + Typography.LineHeight(s.Type.Head) + 6 * Typography.LineHeight(s.Type.Text));
         s.Y += gap;
-        s.Block(text, s.Type.Head, PdfBlockLevelElementTag.Heading2, Typography.Ink);
+        s.Block(text, s.Type.HeadOf(text), PdfBlockLevelElementTag.Heading2, Typography.Ink);
         s.Y += 1;
     }
 

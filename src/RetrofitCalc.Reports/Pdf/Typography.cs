@@ -19,6 +19,7 @@ internal sealed class Typography
 
     private static readonly XFont SerifTitle = Font(HeadFamily, 15.5, true);
     private static readonly XFont SansTitle = Font(TextFamily, 15.5, true);
+    private static readonly XFont SansHead = Font(TextFamily, 10.5, true);
 
     public XFont Head { get; } = Font(HeadFamily, 10.5, true);
     public XFont Text { get; } = Font(TextFamily, 8.8, false);
@@ -44,7 +45,12 @@ internal sealed class Typography
     public static double LineHeight(XFont font) => font.Size * Leading;
 
     /// <summary>The serif lacks some currency signs; a title that holds one is set in the sans, which has them.</summary>
-    public static XFont Title(string text) => text.Any(c => c is >= '\u20A0' and <= '\u20CF' and not '€') ? SansTitle : SerifTitle;
+    public static XFont Title(string text) => SerifHas(text) ? SerifTitle : SansTitle;
+
+    /// <summary>The same for a heading.</summary>
+    public XFont HeadOf(string text) => SerifHas(text) ? Head : SansHead;
+
+    private static bool SerifHas(string text) => !text.Any(c => c is >= '\u20A0' and <= '\u20CF' and not '€');
 
     private static XFont Font(string family, double size, bool bold)
     {

@@ -27,6 +27,9 @@ public sealed record BudgetSummary
     /// <summary>Safety stops nobody has answered.</summary>
     public required IReadOnlyList<string> OpenStops { get; init; }
 
+    /// <summary>Whether the crop keeps its light; null when none grows.</summary>
+    public required CropLightPart? CropLight { get; init; }
+
     /// <summary>The few rows the board compares.</summary>
     public required ReportTable Comparison { get; init; }
 

@@ -8,6 +8,9 @@ internal static class ComparisonTable
 {
     public const string AskedFor = " (asked for)";
 
+    private const string CropLight = "Crop light";
+    private const string EqualSaving = "Saved a year at equal light";
+
     private sealed record Figure(string Name, Func<PrintedCase, string> Now, Func<PrintedOption, string> After);
 
     public static ReportTable ForTheBoard(SummaryContext context) => Table(context, "What we compared", Board(context));
@@ -29,7 +32,7 @@ internal static class ComparisonTable
     private static Figure[] Board(SummaryContext context)
     {
         var all = Everything(context);
-        return [.. all.Where(figure => figure.Name is "Connected load" or "Ballast loss" or "Cost per year" or "First cost" or "Simple payback" or "Net present value"
+        return [.. all.Where(figure => figure.Name is "Connected load" or "Ballast loss" or "Cost per year" or "First cost" or "Simple payback" or "Net present value" or CropLight or EqualSaving
             || figure.Name.StartsWith("Replacements", StringComparison.Ordinal))];
     }
 
@@ -55,10 +58,30 @@ internal static class ComparisonTable
             Money("Discounted payback", o => text.Payback(o.Result.DiscountedPayback, years)),
             Money("Net present value", o => text.Money(o.Result.NetPresentValue)),
             Money("Internal rate of return", o => Rates(o.Result.InternalRates, text)),
+            .. Light(context),
             Lighting("Carbon a year, average of the grid, kg CO2e", c => CarbonFigures.Text(carbon.Inventory(c.Case), text)),
             Money("Carbon saved a year by the change, kg CO2e", o => CarbonFigures.Text(carbon.Saved(o.Result), text)),
             Money("Mercury in lamps taken out, g", o => CarbonFigures.Mercury(carbon.Retired(o.Result), text)),
         ];
+    }
+
+    /// <summary>Crop and people; and, where light differs, what each option saves at the light of now.</summary>
+    private static IEnumerable<Figure> Light(SummaryContext context)
+    {
+        var (text, result, years) = (context.Text, context.Result, context.Years);
+        if (result.Light.Stages.Count > 0)
+            yield return new Figure(CropLight, _ => LightWords.Short(result.Light, context.Study, text), o => LightWords.Short(o.Result.Light, context.Study, text));
+        if (context.Options.Any(o => o.Result.AtEqualLight.Differs))
+        {
+            Figure Equal(string name, Func<EqualLight, string> figure) => new(name, _ => QuantityText.DoesNotApply, o => figure(o.Result.AtEqualLight));
+            yield return new Figure("Saved a year, luminaire for luminaire", _ => QuantityText.DoesNotApply, o => text.Money(o.BillSaving));
+            yield return Equal(EqualSaving, e => text.Money(e.AnnualBillSaving));
+            yield return Equal("First cost at equal light", e => text.Money(e.FirstCost));
+            yield return Equal("Simple payback at equal light", e => text.Payback(e.SimplePayback, years));
+            yield return Equal("Connected load at equal light", e => text.Watts(e.Connected));
+        }
+        foreach (var place in result.Light.People)
+            yield return new Figure($"Light for people, {context.AreaName(place.Area)}", _ => PeopleText.Now(place, text), o => PeopleText.After(o.Result.Light, place.Area, text));
     }
 
     private static string Rates(IReadOnlyList<double> rates, QuantityText text) => rates.Count switch

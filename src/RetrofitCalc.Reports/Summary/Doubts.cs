@@ -26,7 +26,8 @@ internal static class Doubts
         foreach (var refused in option.Refused.Take(MostNamed)) yield return $"{context.LineName(refused.Line)} is kept as it is: {refused.Reason}";
         if (option.FirstCost.UnpricedLines.Count > 0)
             yield return $"First cost leaves out parts without a known price: {Names(context, option.FirstCost.UnpricedLines)}.";
-        if (ChangesCropLight(context, option.Option)) yield return "Whether the crop keeps its light is not part of these figures; read it before ordering.";
+        foreach (var dim in context.Light.People.Where(place => place.Enough == false).Take(MostNamed))
+            yield return $"{context.AreaName(dim.Area)} would have {context.Text.Illuminance(dim.After!.Value)} for people; {context.Text.Illuminance(dim.Wanted)} is wanted ({dim.Task}).";
     }
 
     private static IEnumerable<string> OfSurvey(SummaryContext context)
@@ -43,12 +44,6 @@ internal static class Doubts
     }
 
     private const char QuantityTextSpace = '\u00A0';
-
-    private static bool ChangesCropLight(SummaryContext context, RetrofitOption option)
-    {
-        var crops = context.Study.Areas.Where(area => area.GrowsCrop).Select(area => area.Id).ToHashSet();
-        return option.Measures.Any(m => m.Measure is DirectWire or ReplaceLuminaire && context.Line(m.Line) is { } line && crops.Contains(line.Area));
-    }
 
     private static string Names(SummaryContext context, IReadOnlyList<string> lines) =>
         string.Join(", ", lines.Take(MostNamed).Select(context.LineName)) + (lines.Count > MostNamed ? $" and {lines.Count - MostNamed} more" : "");

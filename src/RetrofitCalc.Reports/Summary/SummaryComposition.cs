@@ -17,6 +17,7 @@ internal static class SummaryComposition
         Figures = Headline.Figures(context),
         RangeNote = context.Asked is null ? "" : "Ranges combine what each uncertain input does on its own; they are not a guarantee.",
         OpenStops = SafetyAnnex.OpenStops(context),
+        CropLight = CropLightPart.Of(context),
         Comparison = ComparisonTable.ForTheBoard(context),
         FullComparison = ComparisonTable.Full(context),
         MoneyGoes = MoneyTables.FirstCost(context),

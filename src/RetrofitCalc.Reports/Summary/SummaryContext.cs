@@ -44,6 +44,9 @@ internal sealed class SummaryContext
 
     public PrintedOption? AskedFigures { get; }
 
+    /// <summary>Light after the change asked for, or as it is.</summary>
+    public CropLightResult Light => Asked?.Light ?? Result.Light;
+
     public BillSavingPart? Bill { get; }
 
     public IReadOnlyList<SafetyNotice> Notices { get; }

@@ -1,0 +1,72 @@
+using RetrofitCalc.Engine.Results;
+
+namespace RetrofitCalc.Reports;
+
+/// <summary>What the first page says of the crop's light.</summary>
+/// <param name="Verdict">The worst of all growing areas.</param>
+/// <param name="Word">The finding: "Crop loses light", "Crop light not known".</param>
+/// <param name="Sentences">The worst area first, with what would keep its light.</param>
+public sealed record CropLightPart(LightVerdict Verdict, string Word, IReadOnlyList<string> Sentences)
+{
+    private const int MostAreas = 2;
+
+    /// <summary>Null when no crop grows in this study.</summary>
+    internal static CropLightPart? Of(SummaryContext context) =>
+        context.Light.Worst is { } worst ? new(worst, WordOf(worst), [.. Said(context).Concat(AtEqualLight(context))]) : null;
+
+    private static string WordOf(LightVerdict verdict) => verdict switch
+    {
+        LightVerdict.Loses => "Crop loses light",
+        LightVerdict.KeepsAtFirst => "Crop keeps its light at first only",
+        LightVerdict.Keeps => "Crop keeps its light",
+        LightVerdict.Unchanged => "Crop light unchanged",
+        _ => "Crop light not known",
+    };
+
+    private static IEnumerable<string> Said(SummaryContext context)
+    {
+        var areas = context.Light.WorstFirst;
+        var bad = areas.Where(area => area.Verdict is LightVerdict.Loses or LightVerdict.KeepsAtFirst).ToList();
+        foreach (var area in bad.Take(MostAreas)) yield return LightWords.Sentence(area, context.Study, context.Text) + Fixed(area, context);
+        if (bad.Count > MostAreas) yield return $"{bad.Count - MostAreas} more growing areas have too little light; they stand in annex D.";
+        var unknown = areas.Where(area => area.Verdict == LightVerdict.NotKnown).ToList();
+        if (unknown.Count > 0) yield return NotKnown(unknown, areas.Count, context);
+        if (Kept(areas, context) is { Length: > 0 } kept) yield return kept;
+    }
+
+    private static string Fixed(StageLight area, SummaryContext context) => area.Fixes switch
+    {
+        [var least, ..] => $" What keeps it: {LightWords.Fix(least, context.Text)}.",
+        _ when area.Unreachable => " No number of hours the crop bears gives what it wants.",
+        _ => "",
+    };
+
+    private static string NotKnown(List<StageLight> unknown, int of, SummaryContext context)
+    {
+        var dimmest = unknown.Where(area => area.RatedChange is not null).MinBy(area => area.RatedChange);
+        var rated = dimmest is null ? "" : $" In {context.AreaName(dimmest.Area)}{LightWords.Rated(dimmest, context.Text)[1..]}.";
+        return $"Not known in {unknown.Count} of {of} growing areas.{rated} {unknown[0].Ask}".TrimEnd();
+    }
+
+    private static string Kept(IReadOnlyList<StageLight> areas, SummaryContext context)
+    {
+        var kept = areas.Where(area => area.Verdict == LightVerdict.Keeps).ToList();
+        var same = areas.Count(area => area.Verdict == LightVerdict.Unchanged);
+        var worst = kept.Where(area => area.Change is not null).MinBy(area => area.Change);
+        var keeps = kept.Count switch
+        {
+            0 => "",
+            1 => LightWords.Sentence(kept[0], context.Study, context.Text),
+            var many => $"{many} growing areas keep their light{(worst is null ? "" : $"; the least by {context.AreaName(worst.Area)}, {context.Text.Change(worst.Change!.Value)}{context.Text.GiveOrTake(worst.ChangeUncertainty)}")}.",
+        };
+        return (keeps + (same > 0 ? $" In {same} nothing is done over the crop." : "")).TrimStart();
+    }
+
+    private static IEnumerable<string> AtEqualLight(SummaryContext context)
+    {
+        if (context.Asked is not { AtEqualLight: { Differs: true } equal } option) yield break;
+        var text = context.Text;
+        yield return $"At the light of now it would save {text.Money(equal.AnnualBillSaving)} a year for {text.Money(equal.FirstCost)}, back in {text.Payback(equal.SimplePayback, context.Years)}; "
+            + $"luminaire for luminaire {text.Money(context.AskedFigures!.BillSaving)} for {text.Money(context.AskedFigures.FirstCost)}, {text.Payback(option.SimplePayback, context.Years)}.";
+    }
+}
