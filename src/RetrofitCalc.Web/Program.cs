@@ -3,6 +3,7 @@ using RetrofitCalc.Data;
 using RetrofitCalc.Files.Safety;
 using RetrofitCalc.Web.Components;
 using RetrofitCalc.Web.Features.Catalogue;
+using RetrofitCalc.Web.Features.Light.Spectra;
 using RetrofitCalc.Web.Features.Meter;
 using RetrofitCalc.Web.Features.Studies;
 using RetrofitCalc.Web.Features.Summary;
@@ -35,6 +36,7 @@ app.MapSurveyDownload();
 app.MapMeterDownload();
 app.MapCatalogueDownloads();
 app.MapTariffDownload();
+app.MapSpectrumDownloads();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 return await StartUp.ServeAsync(app);
 

@@ -26,6 +26,10 @@ public enum Ink
     ProposedHatched,
     NowLine,
     ProposedLine,
+    /// <summary>A thin line through many samples.</summary>
+    NowCurve,
+    /// <summary>The same, dashed, so that it reads in grey.</summary>
+    ProposedCurve,
     /// <summary>A wide pale stroke along an axis: how far a value may lie off.</summary>
     Span,
     /// <summary>A ring in ink: the one point that matters.</summary>

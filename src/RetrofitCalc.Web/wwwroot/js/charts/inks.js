@@ -24,6 +24,8 @@ export function brush(ink) {
     ProposedHatched: { ...proposed, fill: hatch(ink.proposedWash, ink.proposed) },
     NowLine: { edge: ink.now, fill: ink.now, text: ink.now },
     ProposedLine: { edge: ink.proposed, fill: ink.proposed, text: ink.proposed },
+    NowCurve: { edge: ink.now, fill: ink.now, text: ink.now },
+    ProposedCurve: { edge: ink.proposed, fill: ink.proposed, text: ink.proposed },
     Span: { edge: ink.proposed, fill: ink.proposed, text: ink.inkSoft },
     Ring: { edge: ink.ink, fill: ink.paper, text: ink.ink },
     HollowCircle: { edge: ink.now, fill: ink.paper, text: ink.now },

@@ -4,6 +4,8 @@ import { write, widthOf } from "./inks.js";
 const looks = {
   NowLine: { showLine: true, borderWidth: 2.5, pointRadius: 0 },
   ProposedLine: { showLine: true, borderWidth: 2.5, pointRadius: 3 },
+  NowCurve: { showLine: true, borderWidth: 2, pointRadius: 0 },
+  ProposedCurve: { showLine: true, borderWidth: 2, pointRadius: 0, borderDash: [6, 3] },
   Span: { showLine: true, borderWidth: 7, pointRadius: 0 },
   Ring: { showLine: false, pointRadius: 6.5, pointBorderWidth: 2.5 },
 };
