@@ -1,5 +1,6 @@
 using System.Text.Json;
 using RetrofitCalc.Engine.Lifetimes;
+using RetrofitCalc.Engine.Lifetimes.Survival;
 using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Quantities;
 
@@ -20,6 +21,12 @@ internal static class Figures_of_life
         LampLife[] sheet = [new(3, StartMethod.Instant, Hours(i, "h3")), new(12, StartMethod.Instant, Hours(i, "h12"))];
         return LampLives.At(sheet, StartMethod.Instant, 12)!.Value / LampLives.At(sheet, StartMethod.Instant, 3)!.Value;
     }
+
+    [ReferenceTopic("burn_hours_247")]
+    private static double BurnHours(JsonElement i) => FieldFailures.Burned(i.Number("months"), Hours(i, "h_per_month")).Hours;
+
+    [ReferenceTopic("failed_fraction_pct")]
+    private static double FailedPercent(JsonElement i) => 100 * new FieldFailures((int)i.Number("failed"), (int)i.Number("total")).Share;
 
     [ReferenceTopic("tm21_6x_cap")]
     private static double Cap(JsonElement i) => RatedLives.Quotable(OperatingTime.FromHours(1e6), Hours(i, "test_h")).Hours;
