@@ -17,6 +17,18 @@ public static class LightField
     public static IReadOnlyList<PhotonFluxDensity> Over(IReadOnlyList<PlacedTube> tubes, IEnumerable<PlanePoint> points) =>
         [.. points.Select(point => At(tubes, point))];
 
+    /// <summary>Photons that reach points directly from all lamps and luminaires, in their order. [µmol m⁻² s⁻¹]</summary>
+    /// <param name="sources">The lit ones.</param>
+    /// <param name="points">Places on the level of the crop.</param>
+    public static IReadOnlyList<PhotonFluxDensity> Over(IReadOnlyList<LightSource> sources, IReadOnlyList<PlanePoint> points)
+    {
+        var sum = new PhotonFluxDensity[points.Count];
+        foreach (var source in sources)
+            foreach (var (at, light) in source.Over(points).Index())
+                sum[at] += light;
+        return sum;
+    }
+
     /// <summary>Light below a line that never ends: F/(2πh) for F µmol/s of each metre. [µmol m⁻² s⁻¹]</summary>
     /// <param name="outputPerMetre">What one metre of the diffuse line sends out. [µmol/s]</param>
     /// <param name="height">Above the level. [m, above 0]</param>

@@ -12,9 +12,15 @@ public static class ShelfLight
     /// <summary>Reflected light that is added to every point of the base. [µmol m⁻² s⁻¹]</summary>
     /// <param name="tubes">Tubes near the top, axes along or across: of what does not fall on the base, a bare tube sends half of its output to the top and the rest to the sides.</param>
     /// <param name="box">The shelf, its sides and what is above.</param>
-    public static PhotonFluxDensity Reflected(IReadOnlyList<PlacedTube> tubes, ReflectingCavity box)
+    public static PhotonFluxDensity Reflected(IReadOnlyList<PlacedTube> tubes, ReflectingCavity box) =>
+        Reflected([.. tubes.Select(tube => new LightSource(tube))], box);
+
+    /// <summary>Reflected light that is added to every point of the base. [µmol m⁻² s⁻¹]</summary>
+    /// <param name="sources">Lamps and luminaires near the top: what they send above their own level falls on the top, what else misses the base on the sides.</param>
+    /// <param name="box">The shelf, its sides and what is above.</param>
+    public static PhotonFluxDensity Reflected(IReadOnlyList<LightSource> sources, ReflectingCavity box)
     {
-        var direct = tubes.Select(tube => First(tube, box)).Aggregate(default(CavityShare), (sum, next) =>
+        var direct = sources.Select(source => First(source, box)).Aggregate(default(CavityShare), (sum, next) =>
             new CavityShare(sum.Base + next.Base, sum.Sides + next.Sides, sum.Top + next.Top));
         var added = box.Spread(direct).Base - direct.Base;
         return PhotonFluxDensity.FromMicromolesPerSquareMetre(Math.Max(0, added) / (box.Length.Metres * box.Width.Metres));
@@ -30,13 +36,20 @@ public static class ShelfLight
         return [.. LightField.Over(tubes, points).Select(direct => direct + reflected)];
     }
 
-    /// <summary>Where the light of a tube falls first. [µmol/s]</summary>
-    private static CavityShare First(PlacedTube tube, ReflectingCavity box)
+    /// <summary>Where the light of a source falls first. [µmol/s]</summary>
+    private static CavityShare First(LightSource source, ReflectingCavity box)
     {
-        double length = box.Length.Metres / 2, width = box.Width.Metres / 2, output = tube.Output.MicromolesPerSecond;
-        var onBase = GaussLegendreRule.Integrate((x, y) => tube.At(new(x, y)).MicromolesPerSquareMetre, -length, length, -width, width, Order);
-        var up = tube.Emission == TubeEmission.BareTube ? output / 2 : 0;
-        var below = Math.Min(onBase, output - up);
+        var output = source.Tube.Output.MicromolesPerSecond;
+        var up = source.Upwards.MicromolesPerSecond;
+        var below = Math.Min(OnBase(source, box), output - up);
         return new(below, output - up - below, up);
+    }
+
+    private static double OnBase(LightSource source, ReflectingCavity box)
+    {
+        double length = box.Length.Metres / 2, width = box.Width.Metres / 2;
+        GaussLegendreRule along = new(-length, length, Order), across = new(-width, width, Order);
+        var light = source.Over(across.Abscissas.SelectMany(y => along.Abscissas.Select(x => new PlanePoint(x, y))));
+        return light.Select((at, index) => at.MicromolesPerSquareMetre * across.GetWeight(index / Order) * along.GetWeight(index % Order)).Sum();
     }
 }

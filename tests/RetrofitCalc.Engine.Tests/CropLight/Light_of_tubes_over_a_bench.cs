@@ -15,7 +15,8 @@ public class Light_of_tubes_over_a_bench
         from x in Gen.Double[-1, 1]
         from y in Gen.Double[-1, 1]
         from axis in Gen.Double[-180, 180]
-        select Tube(emission, length, output, height) with { Centre = new(x, y), AxisDegrees = axis };
+        from tilt in Gen.OneOf(Gen.Const(0.0), Gen.Double[-90, 90])
+        select Tube(emission, length, output, height) with { Centre = new(x, y), AxisDegrees = axis, TiltDegrees = tilt };
 
     private static readonly Gen<PlanePoint> Points = Gen.Select(Gen.Double[-3, 3], Gen.Double[-3, 3]).Select((x, y) => new PlanePoint(x, y));
 
@@ -30,14 +31,14 @@ public class Light_of_tubes_over_a_bench
 
     private static double Piece(PlacedTube tube, PlanePoint point, double at)
     {
-        var turn = tube.AxisDegrees * Math.PI / 180;
+        double turn = tube.AxisDegrees * Math.PI / 180, tilt = tube.TiltDegrees * Math.PI / 180;
         double ux = Math.Cos(turn), uy = Math.Sin(turn), h = tube.Height.Metres;
         double dx = point.X - tube.Centre.X - at * ux, dy = point.Y - tube.Centre.Y - at * uy, r = Math.Sqrt(dx * dx + dy * dy + h * h);
         var along = (dx * ux + dy * uy) / r;
         var perMetre = tube.Output.MicromolesPerSecond / tube.Length.Metres;
         var intensity = tube.Emission == TubeEmission.BareTube
             ? perMetre / (Math.PI * Math.PI) * Math.Sqrt(1 - along * along)  // a diffuse cylinder: sine of the angle from its axis
-            : perMetre / Math.PI * (h / r);                                  // a flat diffuse piece: cosine from straight down
+            : perMetre / Math.PI * Math.Max(0, h * Math.Cos(tilt) + (dy * ux - dx * uy) * Math.Sin(tilt)) / r; // a flat diffuse piece: cosine from where it faces
         return intensity * (h / r) / (r * r);
     }
 
@@ -45,7 +46,7 @@ public class Light_of_tubes_over_a_bench
     public void is_the_same_on_both_sides_and_both_ends() =>
         Gen.Select(Tubes, Points).Sample((tube, point) =>
         {
-            var middle = tube with { Centre = default, AxisDegrees = 0 };
+            var middle = tube with { Centre = default, AxisDegrees = 0, TiltDegrees = 0 };
             var light = middle.At(point).MicromolesPerSquareMetre;
             foreach (var mirrored in new PlanePoint[] { new(-point.X, point.Y), new(point.X, -point.Y), new(-point.X, -point.Y) })
                 Assert.Equal(light, middle.At(mirrored).MicromolesPerSquareMetre, tolerance: 1e-9 * (1 + light));
@@ -92,6 +93,29 @@ public class Light_of_tubes_over_a_bench
     {
         double x = Math.Tan(u), y = Math.Tan(v);
         return tube.At(new(x, y)).MicromolesPerSquareMetre * (1 + x * x) * (1 + y * y);
+    }
+
+    // Turned the other way, the light lies on the other side; turned level, it leaves the place below dark.
+    [Fact]
+    public void turns_to_where_a_strip_faces() =>
+        Gen.Select(Tubes, Points, Gen.Double[-90, 90]).Sample((tube, point, tilt) =>
+        {
+            PlacedTube middle = tube with { Centre = default, AxisDegrees = 0, TiltDegrees = tilt }, other = middle with { TiltDegrees = -tilt };
+            var light = middle.At(point).MicromolesPerSquareMetre;
+            Assert.Equal(light, other.At(new(point.X, -point.Y)).MicromolesPerSquareMetre, tolerance: 1e-9 * (1 + light));
+            if (tube.Emission == TubeEmission.BareTube) Assert.Equal(light, (middle with { TiltDegrees = 0 }).At(point).MicromolesPerSquareMetre);
+            else Assert.Equal(0, (middle with { TiltDegrees = 90 }).At(new(point.X, -Math.Abs(point.Y))).MicromolesPerSquareMetre, tolerance: 1e-9);
+        }, iter: 200);
+
+    // A level strip sends nothing up, one that stands on edge half; in between what passes down is what is not sent up.
+    [Theory, InlineData(0), InlineData(40), InlineData(-75)]
+    public void passes_down_what_a_turned_strip_does_not_send_up(double tilt)
+    {
+        var tube = Tube(TubeEmission.DownFacingStrip, 1, 100, 0.5) with { TiltDegrees = tilt };
+        var total = GaussLegendreRule.Integrate((u, v) => Whole(tube, u, v), -Math.PI / 2, Math.PI / 2, -Math.PI / 2, Math.PI / 2, 256);
+        Assert.Equal(100 - tube.Upwards.MicromolesPerSecond, total, tolerance: 0.1);
+        Assert.Equal(50, (tube with { TiltDegrees = 90 }).Upwards.MicromolesPerSecond, tolerance: 1e-9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => tube with { TiltDegrees = 91 });
     }
 
     [Fact]
