@@ -19,6 +19,7 @@ public static class WorkedExample
         if (read.Value is not { } written)
             throw new InvalidOperationException("The worked example does not read: " + string.Join("; ", read.Problems));
         var study = written with { Weather = InventedWeather.Quillmere() };
+        study = InventedReadings.Quillmere(study);
         study = study with { Meter = InventedMeter.Quillmere(study) };
         return StudyEvaluation.Check(study) is { Count: > 0 } problems
             ? throw new InvalidOperationException("The worked example cannot be evaluated: " + string.Join("; ", problems))
