@@ -13,7 +13,7 @@ public sealed record LightPlace(int Index, Area Area, StageLight? Stage, StageLi
     public static LightPlace? Of(Study study, StudyResult? result, LightAddress asked)
     {
         var light = LightOf(result);
-        var id = study.Areas.Any(area => area.Id == asked.Area) ? asked.Area : Worst(light)?.Area ?? study.Areas.FirstOrDefault(area => area.GrowsCrop)?.Id;
+        var id = study.Areas.Any(area => area.Id == asked.Area) ? asked.Area : light?.WorstFirst.FirstOrDefault()?.Area ?? study.Areas.FirstOrDefault(area => area.GrowsCrop)?.Id;
         var index = study.Areas.ToList().FindIndex(area => area.Id == id);
         if (index < 0) index = study.Areas.Count > 0 ? 0 : -1;
         if (index < 0) return null;
@@ -25,9 +25,6 @@ public sealed record LightPlace(int Index, Area Area, StageLight? Stage, StageLi
     public static CropLightResult? LightOf(StudyResult? result) => result?.Chosen?.Light ?? result?.Light;
 
     public static bool Same(StageLight one, StageLight other) => (one.Area, one.Season, one.Stage) == (other.Area, other.Season, other.Stage);
-
-    private static StageLight? Worst(CropLightResult? light) =>
-        light?.WorstByArea.FirstOrDefault(stage => stage.Verdict == light.Worst);
 
     private static StageLight? StageOf(CropLightResult? light, Area area, LightAddress asked)
     {
