@@ -30,12 +30,12 @@ internal static class BallastedClocks
         var start = fitted.Line.StartMethod ?? FirstKnown(fitting.Ballasts)?.StartMethod;
         var perStart = setting.Operation.HoursPerStart;
         if (LampLives.At(fitting.Lamp.Lives, start, perStart) is not { } rated) return null;
-        var share = setting.Assumptions.RelampPolicy == RelampPolicy.Group ? setting.Assumptions.GroupRelampShare : 1;
-        var life = RatedLives.GroupRelamp(rated, share) * setting.Perturbation.FluorescentLife;
+        var planned = RelampRules.OfLamps(fitted, rated, setting.Assumptions);
+        var life = planned * setting.Perturbation.FluorescentLife;
         var age = fitting.Renewed ? OperatingTime.Zero : LampAge(fitted.Line, setting);
         var basis = setting.WantsTexts
-            ? LifeTexts.Lamp(rated, perStart, LampLives.Names(fitting.Lamp.Lives, start) ? start : null, share) + " " +
-              (fitting.Renewed ? LifeTexts.New : LifeTexts.LampAge(fitted.Line))
+            ? LifeTexts.Lamp(rated, perStart, LampLives.Names(fitting.Lamp.Lives, start) ? start : null) + " " +
+              LifeTexts.Relamping(setting.Assumptions, rated, planned) + " " + (fitting.Renewed ? LifeTexts.New : LifeTexts.LampAge(fitted.Line))
             : "";
         return Clock(WearPart.Lamp, life, age, setting, basis);
     }

@@ -11,12 +11,23 @@ internal static class LifeTexts
 
     public const string New = "New at the start.";
 
-    public static string Lamp(OperatingTime rated, double hoursPerStart, StartMethod? start, double share)
+    public static string Lamp(OperatingTime rated, double hoursPerStart, StartMethod? start)
     {
         var method = start is { } known ? $"{Words(known)} start" : "start method not known, so the cautious row of the sheet";
-        var text = $"Half the lamps have failed after {Hours(rated)}, lit about {Math.Round(hoursPerStart)} h at each start; {method}.";
-        return share < 1 ? text + $" Changed together at {Math.Round(share * 100)} % of that." : text + " Changed one by one as they fail.";
+        return $"Half the lamps have failed after {Hours(rated)}, lit about {Math.Round(hoursPerStart)} h at each start; {method}.";
     }
+
+    /// <param name="assumptions">The policy.</param>
+    /// <param name="rated">Life without it.</param>
+    /// <param name="planned">Life under it.</param>
+    public static string Relamping(Assumptions assumptions, OperatingTime rated, OperatingTime planned) => assumptions.RelampPolicy switch
+    {
+        RelampPolicy.Group when planned < rated => $"Changed together at {Percent(assumptions.GroupRelampShare)} of that.",
+        RelampPolicy.Light when planned < rated => $"Changed together after {Hours(planned)}, when their light has fallen to {Percent(assumptions.LightRelampShare)} of that when new.",
+        RelampPolicy.Light => $"Changed together then: their light has not fallen to {Percent(assumptions.LightRelampShare)} before.",
+        RelampPolicy.Group => "Changed together then.",
+        _ => "Changed one by one as they fail.",
+    };
 
     public static string LampAge(SurveyLine line) => line switch
     {
@@ -45,6 +56,8 @@ internal static class LifeTexts
         { } hours when quotable < rated => $"Rated {Hours(rated)}, but tested {Hours(hours)} only: counted as {Hours(quotable)}, six times the test. {New}",
         { } hours => $"Rated {Hours(rated)}, within six times the {Hours(hours)} tested. {New}",
     };
+
+    private static string Percent(double share) => $"{Math.Round(share * 100)} %";
 
     private static string Hours(OperatingTime time)
     {

@@ -34,7 +34,7 @@ internal readonly record struct ReplacementCost(int Count, Money Cost, bool Pric
 
     private static Money LampLabour(Assumptions assumptions) =>
         assumptions.MaintenanceRate *
-        (assumptions.RelampPolicy == RelampPolicy.Group ? assumptions.GroupLampTime : assumptions.SpotLampTime).Hours;
+        (RelampRules.Together(assumptions) ? assumptions.GroupLampTime : assumptions.SpotLampTime).Hours;
 
     private static Money BallastLabour(Assumptions assumptions) => assumptions.ElectricianRate * assumptions.BallastTime.Hours;
 

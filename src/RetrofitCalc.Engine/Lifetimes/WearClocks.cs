@@ -21,18 +21,20 @@ public static class WearClocks
         FittedLine fitted, LineOperation operation, Assumptions assumptions, Perturbation perturbation) => fitted.Fitting switch
     {
         BallastedFitting ballasted => BallastedClocks.Of(fitted, ballasted, new ClockSetting(operation, assumptions, perturbation)),
-        TubeFitting tube => Led(WearPart.Tube, tube.Tube, operation, perturbation),
-        LuminaireFitting luminaire => Led(WearPart.Luminaire, luminaire.Luminaire, operation, perturbation),
+        TubeFitting tube => Led(WearPart.Tube, fitted, tube.Tube, new ClockSetting(operation, assumptions, perturbation)),
+        LuminaireFitting luminaire => Led(WearPart.Luminaire, fitted, luminaire.Luminaire, new ClockSetting(operation, assumptions, perturbation)),
         _ => [],
     };
 
-    private static WearClock[] Led(WearPart part, Replacement product, LineOperation operation, Perturbation perturbation)
+    private static WearClock[] Led(WearPart part, FittedLine fitted, Replacement product, ClockSetting setting)
     {
         if (product.RatedLife is not { } rated) return [];
         var quotable = RatedLives.Quotable(rated, product.TestHours);
-        var life = quotable * perturbation.ReplacementLife;
-        var years = RatedLives.Years(life, operation.Hours);
-        var basis = perturbation == Perturbation.None ? LifeTexts.Led(rated, quotable, product.TestHours) : "";
+        var planned = RelampRules.OfReplacements(fitted, quotable, setting.Assumptions);
+        var life = planned * setting.Perturbation.ReplacementLife;
+        var years = RatedLives.Years(life, setting.Operation.Hours);
+        var basis = setting.WantsTexts ? LifeTexts.Led(rated, quotable, product.TestHours) : "";
+        if (setting is { WantsTexts: true, Assumptions.RelampPolicy: RelampPolicy.Light }) basis += " " + LifeTexts.Relamping(setting.Assumptions, quotable, planned);
         return [new WearClock(part, life, years, years, basis)];
     }
 }

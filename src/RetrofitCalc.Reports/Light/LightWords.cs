@@ -21,7 +21,7 @@ public static class LightWords
     /// <summary>The worst of all areas for a cell, naming it where there are several.</summary>
     public static string Short(CropLightResult light, Study study, QuantityText text)
     {
-        if (light.WorstFirst is not [var worst, ..] areas) return QuantityText.DoesNotApply;
+        if (light.WorstFirst is not [var worst, ..] areas) return study.Areas.Any(area => area.GrowsCrop) ? QuantityText.NotKnown : QuantityText.DoesNotApply;
         var unknown = areas.Count(area => area.Verdict == LightVerdict.NotKnown);
         if (unknown == areas.Count) return QuantityText.NotKnown;
         if (worst.Verdict == LightVerdict.NotKnown) return $"not known in {unknown} of {areas.Count} areas";

@@ -30,16 +30,23 @@ internal static class AssumptionsAnnex
             ("Rise of energy prices a year", text.Percent(a.EnergyEscalation, 1)),
             ("Rise of parts and labour a year", text.Percent(a.CostEscalation, 1)),
             ("Present lighting counted", a.Baseline == Baseline.AsFound ? "as found, lamps out left out" : "as designed, all lamps working"),
-            ("Lamps are changed", a.RelampPolicy == RelampPolicy.Group ? $"together at {text.Percent(a.GroupRelampShare)} of rated life" : "one by one as they fail"),
+            ("Lamps are changed", Relamping(a, text)),
             ("Maintenance worker, hour", text.Cents(a.MaintenanceRate)),
             ("Licensed electrician, hour", text.Cents(a.ElectricianRate)),
-            ("Time for a lamp; for a ballast", $"{text.Number((a.RelampPolicy == RelampPolicy.Group ? a.GroupLampTime : a.SpotLampTime).Minutes)} min; {text.Number(a.BallastTime.Minutes)} min"),
+            ("Time for a lamp; for a ballast", $"{text.Number((a.RelampPolicy == RelampPolicy.Spot ? a.SpotLampTime : a.GroupLampTime).Minutes)} min; {text.Number(a.BallastTime.Minutes)} min"),
             ("Ranges: watts, price, hours, first cost, lives", string.Join(", ", new[] { a.WattsUncertainty, a.PriceUncertainty, a.HoursUncertainty, a.FirstCostUncertainty, a.LifeUncertainty }.Select(share => "± " + text.Percent(share)))),
             ("Everything else on the meter", EverythingElse(context.Study, text)),
             .. PlantText.Rows(context.Study, text),
         ];
         return new ReportTable("", [new("What", 1), new("Value", 2)], [.. rows.Select(row => new ReportRow([row.Name, row.Value]))]);
     }
+
+    private static string Relamping(Assumptions assumptions, QuantityText text) => assumptions.RelampPolicy switch
+    {
+        RelampPolicy.Group => $"together at {text.Percent(assumptions.GroupRelampShare)} of rated life",
+        RelampPolicy.Light => $"together, tubes and luminaires too, when their light has fallen to {text.Percent(assumptions.LightRelampShare)} of that when new, or at rated life",
+        _ => "one by one as they fail",
+    };
 
     private static string EverythingElse(Study study, QuantityText text) => study.Meter is { } meter
         ? $"by the readings of {meter.Name} every {meter.IntervalMinutes} minutes from {text.Date(meter.FirstDay)} on, {text.Number(meter.Filled.Sum(gap => gap.Count))} of {text.Number(meter.Watts.Count)} filled"

@@ -69,7 +69,7 @@ internal static class ComparisonTable
     private static IEnumerable<Figure> Light(SummaryContext context)
     {
         var (text, result, years) = (context.Text, context.Result, context.Years);
-        if (result.Light.Stages.Count > 0)
+        if (context.CropGrows)
             yield return new Figure(CropLight, _ => LightWords.Short(result.Light, context.Study, text), o => LightWords.Short(o.Result.Light, context.Study, text));
         if (context.Options.Any(o => o.Result.AtEqualLight.Differs))
         {

@@ -11,8 +11,13 @@ public sealed record CropLightPart(LightVerdict Verdict, string Word, IReadOnlyL
     private const int MostAreas = 2;
 
     /// <summary>Null when no crop grows in this study.</summary>
-    internal static CropLightPart? Of(SummaryContext context) =>
-        context.Light.Worst is { } worst ? new(worst, WordOf(worst), [.. Said(context).Concat(AtEqualLight(context))]) : null;
+    internal static CropLightPart? Of(SummaryContext context)
+    {
+        if (context.Light.Worst is { } worst) return new(worst, WordOf(worst), [.. Said(context).Concat(AtEqualLight(context))]);
+        return context.Study.Areas.FirstOrDefault(area => area.GrowsCrop) is { } unlit
+            ? new(LightVerdict.NotKnown, WordOf(LightVerdict.NotKnown), [$"Say when the crop of {unlit.Name} is lit, and read the light there on a grid at the height of the crop."])
+            : null;
+    }
 
     private static string WordOf(LightVerdict verdict) => verdict switch
     {

@@ -44,6 +44,8 @@ internal sealed class SummaryContext
 
     public PrintedOption? AskedFigures { get; }
 
+    public bool CropGrows => Study.Areas.Any(area => area.GrowsCrop);
+
     /// <summary>Light after the change asked for, or as it is.</summary>
     public CropLightResult Light => Asked?.Light ?? Result.Light;
 

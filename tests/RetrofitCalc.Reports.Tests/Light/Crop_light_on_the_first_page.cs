@@ -71,7 +71,15 @@ public class Crop_light_on_the_first_page
     }
 
     [Fact]
-    public void is_left_out_where_no_crop_grows() => Assert.Null(Part(LightSamples.WithLight(new([], []))));
+    public void asks_for_the_schedule_too_where_a_crop_has_none() =>
+        Assert.StartsWith($"Say when the crop of {First.Name} is lit", Assert.Single(Part(LightSamples.WithLight(new([], [])))!.Sentences));
+
+    [Fact]
+    public void is_left_out_where_no_crop_grows()
+    {
+        var result = LightSamples.WithLight(new([], []));
+        Assert.Null(Part(result with { Study = result.Study with { Areas = [.. result.Study.Areas.Select(area => area with { GrowsCrop = false })] } }));
+    }
 
     [Fact]
     public void warns_where_people_would_have_too_little()

@@ -10,6 +10,7 @@ public sealed class SideBySideTable
 {
     private readonly StudyResult _result;
     private readonly QuantityText _text;
+    private readonly List<OptionResult> _options;
     private readonly List<LightingCase> _cases;
     private readonly ILookup<string, string> _bySetUp;
     private readonly ILookup<string, string> _byArea;
@@ -17,7 +18,8 @@ public sealed class SideBySideTable
     private SideBySideTable(StudyResult result, QuantityText text)
     {
         (_result, _text) = (result, text);
-        _cases = [result.Now, .. result.Options.OrderByDescending(o => o == result.Chosen).Select(o => o.After)];
+        _options = [.. result.Options.OrderByDescending(o => o == result.Chosen)];
+        _cases = [result.Now, .. _options.Select(o => o.After)];
         var counted = result.Now.Lines.Select(f => f.Line).ToHashSet();
         var lines = result.Study.Lines.Where(l => counted.Contains(l.Id)).ToList();
         _bySetUp = lines.ToLookup(SetUpName, l => l.Id);
@@ -33,6 +35,8 @@ public sealed class SideBySideTable
             new("of it lost in ballasts", [.. table.ByLines(table._bySetUp, "W", f => f.PerLuminaire.BallastLoss is { } loss ? text.Number(loss.Watts) : QuantityText.NotKnown)]),
             new("Energy by season, plant included", [.. table.BySeason("kWh", s => text.Number((s.Lighting + s.Plant).KilowattHours))]),
             new("Cost by season", [.. table.BySeason("", s => text.Money(s.Cost))]),
+            new("Crop light, by area and its worst stage", [.. LightRows.ByArea(result, table._options, text)]),
+            new("Light and saving", [.. LightRows.Of(result, table._options, text)]),
             new("Years between replacements, by area", [.. table.ByLines(table._byArea, "yr", table.Intervals)]),
         ];
     }

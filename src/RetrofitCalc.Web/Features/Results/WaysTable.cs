@@ -81,7 +81,7 @@ public sealed class WaysTable
 
     private IEnumerable<WayRow> CropAndSafety()
     {
-        yield return Options("Crop light", "", QuantityText.NotKnown, _ => QuantityText.NotKnown);
+        foreach (var row in LightRows.Of(_result, _options, _text)) yield return row;
         yield return Options("Open safety stops", "", QuantityText.DoesNotApply, o => o == _result.Chosen
             ? $"{_result.Notices.Count(n => n is { Severity: NoticeSeverity.Stop, Open: true })}"
             : "not looked at");

@@ -1,3 +1,6 @@
+using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Reports;
 using RetrofitCalc.Web.Features.Results;
 
@@ -55,6 +58,41 @@ public class Ways_to_go
     public void leave_out_parts_of_the_first_cost_that_are_nothing() =>
         Assert.Equal(["Tubes, luminaires, lamps, ballasts $800", "Electrician $300", "Contingency $110", "Incentive −$10"],
             CostRow.Of(SampleResult.Small.Options[0].FirstCost, Text).Select(r => $"{r.Name} {r.Amount}"));
+
+    [Fact]
+    public void say_which_area_loses_light_and_what_each_way_saves_at_the_light_of_now()
+    {
+        var losing = new StageLight
+        {
+            Area = "culture", Season = "Summer", Stage = "growing", Verdict = LightVerdict.Loses, Change = -0.132, ChangeUncertainty = 0.04, Photoperiod = OperatingTime.FromHours(16),
+        };
+        var table = WaysTable.Of(SampleResult.With(o => o with
+        {
+            Light = new([losing], []),
+            AtEqualLight = new(Money.FromUnits(340), Money.FromUnits(1400), new Payback(3.6), Power.FromWatts(4700), Differs: true),
+        }), Text);
+        Assert.Equal(["not known", $"loses 13{S}% ±{S}4{S}%"], Cells(table, "Crop light"));
+        Assert.Equal(["–", "$400"], Cells(table, "Saved, luminaire for luminaire"));
+        Assert.Equal(["–", "$340"], Cells(table, "Saved at the light of now"));
+        Assert.Equal(["–", $"3.6{S}yr"], Cells(table, "Payback at the light of now"));
+    }
+
+    [Fact]
+    public void leave_out_the_light_of_now_where_no_way_changes_it() =>
+        Assert.DoesNotContain(WaysTable.Of(SampleResult.Small, Text).Groups.SelectMany(g => g.Rows), row => row.Name == "Saved at the light of now");
+
+    [Fact]
+    public void say_where_people_would_have_too_little_light()
+    {
+        TaskLight Hall(double after) => new()
+        {
+            Area = "hall", Task = "packing", Wanted = Illuminance.FromLux(300), Now = Illuminance.FromLux(320), After = Illuminance.FromLux(after),
+            Source = new(EvidenceKind.Invented, "Invented for this test"), Basis = "lumen method",
+        };
+        var result = SampleResult.With(o => o with { Light = new([], [Hall(280)]) }) with { Light = new([], [Hall(320)]) };
+        // 320 / 10.764 = 30 fc, 280 / 10.764 = 26 fc.
+        Assert.Equal([$"320{S}lx (30{S}fc)", $"280{S}lx (26{S}fc), 300 wanted"], Cells(WaysTable.Of(result, Text), "Light for people, Packing hall"));
+    }
 
     private static IReadOnlyList<string> Cells(WaysTable table, string row) => table.Groups.SelectMany(g => g.Rows).Single(r => r.Name == row).Cells;
 }
