@@ -1,3 +1,4 @@
+using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Studies;
 
@@ -42,8 +43,18 @@ internal static class LightCheck
         CheckLayout(study, area, light, at);
         ReadingCheck.Run(light, path, problems);
         CheckStray(study, area, light, at);
+        CheckTask(area, light, path, problems);
         problems.InRange($"{path}.People.Illuminance", "Illuminance wanted for people (lx)", light.People?.Illuminance?.Lux, 1, 100_000);
         problems.InRange($"{path}.People.LampsAbovePlane", "Height of the lamps over the plane people work on (metres)", light.People?.LampsAbovePlane?.Metres, 0.05, HighestMetres);
+    }
+
+    private static void CheckTask(Area area, AreaLight light, string path, Problems problems)
+    {
+        if (light.People is not { } people) return;
+        if (people.Task is { } task && TaskLights.Find(task) is null)
+            problems.Add($"{path}.People.Task", $"\"{task}\" is not among the tasks with a recommended light. Choose one, or give the illuminance wanted.");
+        else if (people is { Task: null, Illuminance: null })
+            problems.Add($"{path}.People.Task", $"Say what people do in {area.Name}, or which illuminance is wanted there.");
     }
 
     /// <summary>A place that is not near the bench is one in another unit, or one of another bench.</summary>

@@ -57,6 +57,8 @@ public class Problems_of_light
         { "Areas[0].Light.Stray[0].Onto", "\"cellar\", which the study does not have", s => WithLight(s, l => l with { Stray = [new("cellar", default)] }) },
         { "Areas[0].Light.Stray[1].Onto", "is given twice", s => WithLight(s, l => l with { Stray = [.. l.Stray, .. l.Stray] }) },
         { "Areas[0].Light.People.Illuminance", "is 0; it must be 1 to 100000", s => WithLight(s, l => l with { People = new(null, Illuminance.Zero) }) },
+        { "Areas[0].Light.People.Task", "\"juggling\" is not among the tasks", s => WithLight(s, l => l with { People = new("juggling") }) },
+        { "Areas[0].Light.People.Task", "Say what people do in Growing room", s => WithLight(s, l => l with { People = new(null) }) },
         { "Areas[0].Light.Readings[1].Id", "used twice", s => WithLight(s, l => l with { Readings = [Readings, Readings] }) },
         { "Areas[0].Light.Readings[0].Columns[2]", "must rise: -0.1 follows 0", s => WithSet(s, r => r with { Columns = [-0.6, 0, -0.1] }) },
         { "Areas[0].Light.Readings[0].Columns[2]", "is 60 m from the middle", s => WithSet(s, r => r with { Columns = [-0.6, 0, 60] }) },
