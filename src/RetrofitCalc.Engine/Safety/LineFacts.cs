@@ -19,6 +19,7 @@ internal static class LineFacts
         SafetyFacts.Set(facts, "emergency_role", Word(line.Emergency));
         if (line.Emergency == EmergencyRole.ExitRoute) facts["asset_in_egress_path"] = "true";
         if (area is null) return;
+        if (area.Light?.People is not null) facts["people_work"] = "true";
         if (area.GrowsCrop) facts["crop_present"] = facts["plant_purpose"] = "true";
         else SafetyFacts.Set(facts, "mounting_height_m", line.MountingHeight?.Metres);
     }

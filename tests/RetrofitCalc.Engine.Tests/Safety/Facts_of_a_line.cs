@@ -53,6 +53,14 @@ public class Facts_of_a_line
     }
 
     [Fact]
+    public void say_that_people_work_where_the_study_asks_for_their_light()
+    {
+        Assert.DoesNotContain("people_work", Of(SmallRoom.Line, SmallRoom.Tubes).Keys);
+        var lit = Study with { Areas = [SmallRoom.Area with { Light = new() { People = new("packing") } }] };
+        Holds(Of(SmallRoom.Line, SmallRoom.Tubes, lit), ("people_work", "true"));
+    }
+
+    [Fact]
     public void measured_over_the_crop_say_nothing_about_the_floor()
     {
         var growing = Study with { Areas = [SmallRoom.Area with { GrowsCrop = true }] };
