@@ -78,9 +78,12 @@ internal static class Samples
             Id = $"crowd-{i}",
             Name = $"Row {i + 1} of the long propagation house with the very long name, upper tier, {study.Lines[i % study.Lines.Count].Name}",
         }).ToList();
+        string Renamed(string line) => lines[study.Lines.Index().First(l => l.Item.Id == line).Index].Id;
         return study with
         {
             Lines = lines,
+            Areas = [.. study.Areas.Select(area => area.Light is not { } light ? area
+                : area with { Light = light with { Layout = [.. light.Layout.Select(place => place with { Line = Renamed(place.Line) })] } })],
             Options = [.. study.Options.Select(option => option with
             {
                 Name = option.Name + ", priced by the dearest of three bidders",

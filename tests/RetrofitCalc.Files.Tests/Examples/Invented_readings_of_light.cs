@@ -1,8 +1,11 @@
 using RetrofitCalc.Engine;
 using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.CropLight;
+using RetrofitCalc.Engine.Spectra;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Crops;
 using RetrofitCalc.Files.Examples;
+using RetrofitCalc.Files.Spectra;
 
 namespace RetrofitCalc.Files.Tests.Examples;
 
@@ -92,5 +95,16 @@ public class Invented_readings_of_light
         Assert.Equal(["packing-hall", "corridors", "potting-room"], Example.Areas.Where(area => area.Light?.People is not null).Select(area => area.Id));
         var stray = Assert.Single(Example.Areas.SelectMany(area => area.Light?.Stray ?? []));
         Assert.Contains(Example.Areas, area => area.Id == stray.Onto && area.GrowsCrop);
+    }
+
+    /// <summary>The rack bar gives 204 µmol/s; its invented file and its invented spectrum must say the same: lumens of the one over lux per µmol of the other.</summary>
+    [Fact]
+    public void go_with_a_photometric_file_and_a_spectrum_that_agree_with_the_catalogue()
+    {
+        var file = Assert.Single(Example.Distributions);
+        var flux = new LuminousIntensityDistribution(file.Type, file.Vertical, file.Horizontal, file.Candelas).TotalFlux;
+        var factor = SpectrumFigures.Of(StudySpectra.Of(Assert.Single(Example.Spectra)), ShippedSpectra.Tables).Lux!;
+        Assert.Equal(Example.Catalogue.Luminaires.Single(luminaire => luminaire.Id == "lum-4ft-rack-bar-120").PhotonFlux!.Value.MicromolesPerSecond, factor.ToPhotonFlux(flux).MicromolesPerSecond, 2.0);
+        Assert.All([file.Source, Example.Spectra[0].Source], source => Assert.Equal(EvidenceKind.Invented, source.Kind));
     }
 }

@@ -67,4 +67,38 @@ public class Lines_and_areas
         Assert.Same(Start, AreaEdits.Remove(Start, "barn"));
         Assert.Equal(["hall"], AreaEdits.Remove(LineEdits.Delete(Start, "c"), "barn").Study.Areas.Select(a => a.Id));
     }
+
+    /// <summary>Line a hangs lowest over the hall's bench, b 0.2 m higher; the barn's light strays into the hall.</summary>
+    private static readonly EditState Lit = Start with
+    {
+        Study = Start.Study with
+        {
+            Areas =
+            [
+                Start.Study.Areas[0] with { Light = new AreaLight { Layout = [new("a", default), new("b", default) { HigherBy = 0.2 }] } },
+                Start.Study.Areas[1] with { Light = new AreaLight { Stray = [new("hall", default)] } },
+            ],
+            Options = [Start.Study.Options[0] with { Stages = [new("hall", "Spring", "growing on"), new("barn", "Spring", "growing on")] }],
+        },
+    };
+
+    [Fact]
+    public void a_line_that_goes_takes_its_luminaires_from_the_bench_and_the_next_is_the_lowest()
+    {
+        foreach (var after in new[] { LineEdits.Delete(Lit, "a"), LineEdits.MoveTo(Lit, "a", "barn") })
+        {
+            var left = Assert.Single(after.Study.Areas[0].Light!.Layout);
+            Assert.Equal(("b", 0.0), (left.Line, left.HigherBy));
+        }
+        Assert.Equal(0.2, LineEdits.Delete(Lit, "c").Study.Areas[0].Light!.Layout[1].HigherBy);
+    }
+
+    [Fact]
+    public void an_area_that_goes_takes_the_light_that_strays_onto_it_and_its_stages_in_options()
+    {
+        var empty = LineEdits.Delete(LineEdits.Delete(Lit, "a"), "b");
+        var after = AreaEdits.Remove(empty, "hall").Study;
+        Assert.Empty(Assert.Single(after.Areas).Light!.Stray);
+        Assert.Equal("barn", Assert.Single(after.Options[0].Stages).Area);
+    }
 }

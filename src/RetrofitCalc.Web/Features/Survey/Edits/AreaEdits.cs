@@ -16,7 +16,8 @@ public static class AreaEdits
     {
         var index = state.Study.Areas.ToList().FindIndex(a => a.Id == area);
         if (index < 0 || state.Study.Lines.Any(l => l.Area == area)) return state;
-        return WithAreas(state, state.Study.Areas.WithoutAt(index)) with { Drafts = state.Drafts.AfterDeleting(List, index) };
+        var without = WithAreas(state, LightFollows.WithoutArea(state.Study.Areas.WithoutAt(index), area));
+        return without with { Study = without.Study with { Options = WithoutStagesOf(area, state.Study.Options) }, Drafts = state.Drafts.AfterDeleting(List, index) };
     }
 
     /// <summary>Changes places with the area before (−1) or after (+1) it.</summary>
@@ -29,6 +30,9 @@ public static class AreaEdits
         (areas[from], areas[to]) = (areas[to], areas[from]);
         return WithAreas(state, areas) with { Drafts = state.Drafts.AfterSwapping(List, from, to) };
     }
+
+    private static IReadOnlyList<RetrofitOption> WithoutStagesOf(string area, IReadOnlyList<RetrofitOption> options) =>
+        [.. options.Select(option => option with { Stages = [.. option.Stages.Where(stage => stage.Area != area)] })];
 
     private static EditState WithAreas(EditState state, IReadOnlyList<Area> areas) =>
         state with { Study = state.Study with { Areas = areas } };

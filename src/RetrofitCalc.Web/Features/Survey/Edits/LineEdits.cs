@@ -37,7 +37,7 @@ public static class LineEdits
         };
     }
 
-    /// <summary>Without the line and without what options and safety answers say of it.</summary>
+    /// <summary>Without the line and without what options, layouts and safety answers say of it.</summary>
     public static EditState Delete(EditState state, string line)
     {
         if (Find(state, line) is null) return state;
@@ -45,6 +45,7 @@ public static class LineEdits
         return new EditState(
             study with
             {
+                Areas = LightFollows.WithoutLine(study.Areas, line),
                 Lines = [.. study.Lines.Where(l => l.Id != line)],
                 Options = [.. study.Options.Select(o => o with { Measures = [.. o.Measures.Where(m => m.Line != line)] })],
                 Safety = safety with
@@ -69,12 +70,13 @@ public static class LineEdits
         return WithLines(state, lines);
     }
 
-    /// <summary>To the end of another area.</summary>
+    /// <summary>To the end of another area; it no longer hangs over a bench of the old one.</summary>
     public static EditState MoveTo(EditState state, string line, string area)
     {
         if (Find(state, line) is not { } moved || moved.Area == area) return state;
         var rest = WithLines(state, state.Study.Lines.Where(l => l.Id != line));
-        return Add(rest, moved with { Area = area });
+        var added = Add(rest, moved with { Area = area });
+        return added with { Study = added.Study with { Areas = LightFollows.WithoutLine(added.Study.Areas, line) } };
     }
 
     private static SurveyLine? Find(EditState state, string line) => state.Study.Lines.FirstOrDefault(l => l.Id == line);
