@@ -3,6 +3,7 @@ using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Checks;
 using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Economics;
+using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Safety;
 using RetrofitCalc.Engine.Studies;
@@ -44,11 +45,12 @@ public static class StudyEvaluation
             throw new InvalidStudyException(problems);
         var context = new StudyContext(study);
         var present = new PresentCases(context);
+        List<FittedLine> fitted = [.. context.Lines.Select(line => line.Fitted)];
         return new()
         {
             Study = study,
             Now = present.Likely(),
-            Light = CropLightEvaluation.Of(study),
+            Light = CropLightEvaluation.Of(context, fitted, fitted, null),
             Meter = context.Comparison,
             Options = [.. study.Options.Select(option => OptionEvaluation.Run(present, option))],
             Questions = StudyQuestions.Of(context),

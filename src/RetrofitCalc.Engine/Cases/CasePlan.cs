@@ -35,6 +35,21 @@ public sealed class CasePlan
         _slots = new(context, Fitted, _loads, [.. context.Lines.Select(line => line.Area)]);
     }
 
+    private CasePlan(CasePlan like, IReadOnlyList<FittedLine> fitted)
+    {
+        (_context, _name, _costs, Fitted, Refused) = (like._context, like._name, like._costs, fitted, like.Refused);
+        _loads = CaseLines.Loads(_context, Fitted);
+        _slots = new(_context, Fitted, _loads, [.. _context.Lines.Select(line => line.Area)]);
+    }
+
+    /// <summary>The same with more or fewer luminaires on some lines.</summary>
+    /// <param name="factors">Luminaires over those of this plan, by id of the line; lines not named stay. [unitless, above 0]</param>
+    public CasePlan WithLuminaires(IReadOnlyDictionary<string, double> factors) =>
+        new(this, [.. Fitted.Select(line => factors.TryGetValue(line.Line.Id, out var factor) ? line with { Luminaires = line.Luminaires * factor } : line)]);
+
+    /// <summary>Connected load of all counted lines, likely case.</summary>
+    public Power Connected => _loads.Aggregate(Power.Zero, (sum, load) => sum + load.Connected);
+
     /// <summary>The lighting after an option, its stages lit as it says.</summary>
     /// <param name="context">The context of the study as it is.</param>
     /// <param name="option">The option.</param>

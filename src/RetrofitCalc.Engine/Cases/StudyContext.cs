@@ -1,5 +1,6 @@
 using RetrofitCalc.Engine.Billing;
 using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Operation;
 using RetrofitCalc.Engine.Results;
@@ -62,6 +63,9 @@ public sealed class StudyContext
     /// <summary>Power of existing set-ups by id.</summary>
     public IReadOnlyDictionary<string, SetUpModel> SetUps { get; }
 
+    /// <summary>Readings of growing areas and the models fitted to them, by id of the area: found on first use.</summary>
+    internal Dictionary<string, PresentBench> Benches { get; } = [];
+
     /// <summary>When each area is lit, by its id.</summary>
     public IReadOnlyDictionary<string, AreaOperation> Operations { get; }
 
@@ -122,12 +126,7 @@ public sealed class StudyContext
     {
         var key = (areaIndex, model, kind);
         if (!_modeShares.TryGetValue(key, out var shares))
-            _modeShares[key] = shares = [.. LitAreas[areaIndex].Modes.Select(mode => LineLoad.Level(mode, kind.Dims) * (kind.Steps switch
-            {
-                StepKind.Ballasts => model.PowerShare(mode.Step),
-                StepKind.Lamps => model.LampShare(mode.Step),
-                _ => 1,
-            }))];
+            _modeShares[key] = shares = [.. LitAreas[areaIndex].Modes.Select(mode => LineLoad.Share(mode, model, kind))];
         return shares;
     }
 

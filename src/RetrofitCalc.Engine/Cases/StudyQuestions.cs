@@ -18,6 +18,7 @@ public static class StudyQuestions
             .. study.Areas.Where(IsUnlit).Select(area => new Question(null, area.GrowsCrop ? nameof(Area.Seasons) : nameof(Area.Weekly),
                 $"When are the lights of {area.Name} on? Until that is known they count as never lit.")),
             .. OfSite(study),
+            .. study.Areas.Where(area => area.GrowsCrop && IsConverted(study, area)).SelectMany(OfLight),
             .. Kinds.SelectMany(kind => study.Lines.Where(line => kind.Missing(line, growing.Contains(line.Area)))
                 .Select(line => new Question(line.Id, kind.Field, $"{kind.Text} ({NameOf(line)})"))),
         ];
@@ -46,6 +47,20 @@ public static class StudyQuestions
     }
 
     private static bool IsUnlit(Area area) => area.GrowsCrop ? area.Seasons.All(season => season.Stages.Count == 0) : area.Weekly is null;
+
+    /// <summary>Whether some option hangs other lamps, tubes or luminaires there.</summary>
+    private static bool IsConverted(Study study, Area area) => study.Options.SelectMany(option => option.Measures)
+        .Any(measure => measure.Measure is DirectWire or ReplaceLuminaire && study.Lines.Any(line => line.Id == measure.Line && line.Area == area.Id));
+
+    private static IEnumerable<Question> OfLight(Area area)
+    {
+        if (area.Light is not { Readings.Count: > 0 })
+            yield return new(null, nameof(AreaLight.Readings), $"How much light meets the crop in {area.Name}? Read it on a grid at the height of the crop.");
+        else if (area.Light.Layout.Count == 0)
+            yield return new(null, nameof(AreaLight.Layout), $"Where do the luminaires hang over the bench in {area.Name}? Without that light is only taken to follow the photons they send out.");
+        if (area.Seasons.SelectMany(season => season.Stages).Any(stage => stage.Target is null))
+            yield return new(null, nameof(Stage.Target), $"How much light does each stage in {area.Name} want?");
+    }
 
     private static IEnumerable<Question> OfSite(Study study)
     {

@@ -1,29 +1,28 @@
-using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Cases;
+using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Engine.CropLight;
 
-/// <summary>Whether each growing area keeps its light.</summary>
+/// <summary>Whether crops keep their light, and people theirs.</summary>
 public static class CropLightEvaluation
 {
-    /// <summary>A verdict for each stage of each growing area.</summary>
-    /// <param name="study">The study.</param>
-    public static CropLightResult Of(Study study) => new(
-        [.. study.Areas.Where(area => area.GrowsCrop).SelectMany(area => area.Seasons.SelectMany(season => season.Stages.Select(stage => NotKnown(area, season, stage))))], []);
+    /// <summary>A verdict for each stage of each growing area, and light for people by area.</summary>
+    /// <param name="context">The context of the study as it is; readings and the models fitted to them are kept with it.</param>
+    /// <param name="now">What is fitted now.</param>
+    /// <param name="after">What is fitted after; the same as now for the lighting kept as it is.</param>
+    /// <param name="option">The option; null for the lighting kept as it is.</param>
+    public static CropLightResult Of(StudyContext context, IReadOnlyList<FittedLine> now, IReadOnlyList<FittedLine> after, RetrofitOption? option) =>
+        WithFactors(context, now, after, option).Result;
 
-    private static StageLight NotKnown(Area area, Season season, Stage stage) => new()
+    /// <summary>The same with the luminaires that would give the light of now, by id of the line; lines whose light is not known or not changed are left out.</summary>
+    internal static (CropLightResult Result, IReadOnlyDictionary<string, double> EqualLight) WithFactors(
+        StudyContext context, IReadOnlyList<FittedLine> now, IReadOnlyList<FittedLine> after, RetrofitOption? option)
     {
-        Area = area.Id, Season = season.Name, Stage = stage.Name,
-        Verdict = LightVerdict.NotKnown,
-        Target = stage.Target,
-        Photoperiod = Photoperiod(stage),
-        Ask = $"Read the light in {area.Name} on a grid at the height of the crop.",
-    };
-
-    private static OperatingTime Photoperiod(Stage stage)
-    {
-        var hours = (stage.LightsOff - stage.LightsOn).ToDuration().TotalHours;
-        return OperatingTime.FromHours(hours > 0 ? hours : hours + 24);
+        var benches = context.Study.Areas.Where(area => area.GrowsCrop).Select(area => new BenchVerdict(new(PresentBench.Of(context, area), after, option))).ToList();
+        return (
+            new([.. benches.SelectMany(bench => bench.Stages)], PeopleLightEvaluation.Of(context, now, after)),
+            benches.SelectMany(bench => bench.EqualLight).ToDictionary(line => line.Line, line => line.Factor));
     }
 }

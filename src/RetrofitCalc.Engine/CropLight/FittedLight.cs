@@ -50,6 +50,14 @@ public sealed record FittedLight
         _ => "Readings at different heights settle the shape of the light as well as its amount.",
     };
 
+    /// <summary>Share of the rated output that the readings find below these luminaires; where only files were fitted, share of what those say. [unitless]</summary>
+    public double Installation => Strip + Tube > 0 ? Strip + Tube : File;
+
+    /// <summary>The model for luminaires that bring their own bodies: all of their rated light leaves them, by their own shape, into the same surroundings.</summary>
+    internal FittedLight InNewBodies() => this with { IsAsRated = true };
+
+    private bool IsAsRated { get; init; }
+
     internal ReflectingCavity? Box { get; init; }
 
     /// <summary>Whether the model may be used at a height: from half of the lowest measured one to one and a half of the highest.</summary>
@@ -64,7 +72,7 @@ public sealed record FittedLight
     /// <exception cref="ArgumentOutOfRangeException">The height lies beyond half of the measured ones.</exception>
     public IReadOnlyList<PhotonFluxDensity> Over(IReadOnlyList<LightSource> sources, Length height, IReadOnlyList<PlanePoint> points)
     {
-        var groups = Grouped(sources, height, points);
+        var groups = Grouped(sources, height, points, onlyUsed: true);
         return [.. points.Select((_, at) => PhotonFluxDensity.FromMicromolesPerSquareMetre(groups.Sum(group => group.Shapes.At(at, group.Shares))))];
     }
 
@@ -103,18 +111,21 @@ public sealed record FittedLight
         _ => (0, Strip + Tube),
     };
 
-    private List<(LightShapes Shapes, double[] Shares)> Grouped(IReadOnlyList<LightSource> sources, Length height, IReadOnlyList<PlanePoint> points)
+    private List<(LightShapes Shapes, double[] Shares)> Grouped(IReadOnlyList<LightSource> sources, Length height, IReadOnlyList<PlanePoint> points, bool onlyUsed = false)
     {
         if (!Reaches(height))
             throw new ArgumentOutOfRangeException(nameof(height), height.Metres, FormattableString.Invariant(
                 $"Must be {Heights.Low.Metres * Below:0.###} to {Heights.High.Metres * Beyond:0.###} m: the readings do not reach further."));
         return [.. sources.GroupBy(source => source.Distribution is null ? source.Tube.Emission : (TubeEmission?)null)
-            .Select(group => (LightShapes.Of([.. group], points, Box), SharesFor(group.Key)))];
+            .Select(group => (Sources: group.ToList(), Shares: SharesFor(group.Key)))
+            .Select(group => (LightShapes.Of(group.Sources, points, Box, onlyUsed ? group.Shares : null), group.Shares))];
     }
 
     /// <summary>A luminaire with a file where none was fitted is taken to do what its file says.</summary>
     private double[] SharesFor(TubeEmission? emission)
     {
+        if (IsAsRated)
+            return [emission == TubeEmission.DownFacingStrip ? 1 : 0, emission == TubeEmission.BareTube ? 1 : 0, 1, _fit.Shares[LightShapes.Constant] / Installation];
         var (strip, tube) = emission is { } known ? SharesOf(known) : (0, 0);
         return [strip, tube, File > 0 ? File : 1, _fit.Shares[LightShapes.Constant]];
     }

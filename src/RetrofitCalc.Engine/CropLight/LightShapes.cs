@@ -12,13 +12,18 @@ internal sealed record LightShapes(double[][] Columns)
     public int Points => Columns[Constant].Length;
 
     /// <summary>Lights all sources in each shape; those with a file have only that one.</summary>
-    public static LightShapes Of(IReadOnlyList<LightSource> sources, IReadOnlyList<PlanePoint> points, ReflectingCavity? box)
+    /// <param name="sources">The lit lamps and luminaires.</param>
+    /// <param name="points">Places on the level of the crop.</param>
+    /// <param name="box">Surfaces that throw light back; null without.</param>
+    /// <param name="shares">What the shapes will be weighed with: those of share zero are left dark; null for all.</param>
+    public static LightShapes Of(IReadOnlyList<LightSource> sources, IReadOnlyList<PlanePoint> points, ReflectingCavity? box, double[]? shares = null)
     {
         LightSource[] bare = [.. sources.Where(source => source.Distribution is null)], filed = [.. sources.Where(source => source.Distribution is not null)];
         var output = sources.Sum(source => source.Tube.Output.MicromolesPerSecond);
+        double[] In(int shape, LightSource[] seen) => shares?[shape] == 0 ? new double[points.Count] : Light(seen, points, box);
         return new([
-            Light(As(bare, TubeEmission.DownFacingStrip), points, box), Light(As(bare, TubeEmission.BareTube), points, box),
-            Light(filed, points, box), [.. Enumerable.Repeat(box is null ? output : 0, points.Count)]]);
+            In(Strip, As(bare, TubeEmission.DownFacingStrip)), In(Tube, As(bare, TubeEmission.BareTube)), In(File, filed),
+            [.. Enumerable.Repeat(box is null ? output : 0, points.Count)]]);
     }
 
     /// <summary>The box around a bench; null where surroundings or the size of the bench are not known.</summary>

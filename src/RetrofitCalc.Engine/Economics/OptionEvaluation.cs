@@ -16,6 +16,7 @@ public static class OptionEvaluation
         var assumptions = now.Context.Study.Assumptions;
         var model = new OptionModel(now, option);
         var likely = model.Under(Perturbation.None);
+        var (light, equal) = CropLightEvaluation.WithFactors(now.Context, [.. now.Context.Lines.Select(line => line.Fitted)], model.Fitted, option);
         return new OptionResult
         {
             Option = option,
@@ -31,8 +32,8 @@ public static class OptionEvaluation
             FirstYearBillSaving = likely.Saving.FirstYear,
             Bill = model.Bill(),
             Ranges = OptionSwings.Of(model, likely, assumptions),
-            Light = CropLightEvaluation.Of(now.Context.Study),
-            AtEqualLight = new(likely.Saving.Steady, likely.FirstCost.Total, likely.SimplePayback, model.After.Site.Connected, Differs: false),
+            Light = light,
+            AtEqualLight = model.AtEqualLight(equal, likely),
             Refused = model.Refused,
         };
     }

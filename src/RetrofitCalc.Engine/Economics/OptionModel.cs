@@ -1,5 +1,6 @@
 using RetrofitCalc.Engine.Billing;
 using RetrofitCalc.Engine.Cases;
+using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
@@ -15,28 +16,46 @@ internal sealed class OptionModel
     private readonly CasePlan _plan;
     private readonly FirstCost _gross;
     private readonly Money _incentiveByLuminaire;
+    private readonly Lazy<LightingCase> _after;
 
     public OptionModel(PresentCases now, RetrofitOption option)
+        : this(now, option, CasePlan.After(now.Context, option))
     {
-        _now = now;
-        _option = option;
-        _plan = CasePlan.After(now.Context, option);
+    }
+
+    private OptionModel(PresentCases now, RetrofitOption option, CasePlan plan)
+    {
+        (_now, _option, _plan) = (now, option, plan);
         _gross = FirstCosts.Gross(now.Fitted, _plan.Fitted, option);
         _incentiveByLuminaire = FirstCosts.IncentiveByLuminaire(_plan.Fitted, option);
-        After = _plan.Evaluate(Perturbation.None);
+        _after = new(() => _plan.Evaluate(Perturbation.None));
     }
+
+    /// <summary>What is fitted on each counted line after the change.</summary>
+    public IReadOnlyList<FittedLine> Fitted => _plan.Fitted;
 
     /// <summary>Measures that do not fit their lines.</summary>
     public IReadOnlyList<RefusedMeasure> Refused => _plan.Refused;
 
     /// <summary>The lighting after the change, likely case.</summary>
-    public LightingCase After { get; }
+    public LightingCase After => _after.Value;
 
     /// <summary>What it saves on the bill, line by line, likely case.</summary>
     public BillSaving Bill()
     {
         var now = _now.Likely();
         return BillSavings.Of(now.Bills, _plan.FirstYearBills(), After.Bills, now.MeterEnergy, now.MeterEnergy - After.MeterEnergy);
+    }
+
+    /// <summary>The option with as much light as now (E-76).</summary>
+    /// <param name="factors">Luminaires for each one of the option, by id of the line; empty where nothing changes light, or its light is not known.</param>
+    /// <param name="likely">Its likely outcome.</param>
+    public EqualLight AtEqualLight(IReadOnlyDictionary<string, double> factors, OptionOutcome likely)
+    {
+        var differs = factors.Values.Any(factor => Math.Abs(factor - 1) > EqualLight.LeastDifference);
+        var model = differs ? new OptionModel(_now, _option, _plan.WithLuminaires(factors)) : this;
+        var outcome = differs ? model.Under(Perturbation.None) : likely;
+        return new(outcome.Saving.Steady, outcome.FirstCost.Total, outcome.SimplePayback, model._plan.Connected, differs);
     }
 
     private Assumptions Assumptions => _now.Context.Study.Assumptions;

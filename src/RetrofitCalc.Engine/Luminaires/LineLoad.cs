@@ -51,6 +51,17 @@ public sealed record LineLoad(InputPower PerLuminaire, Power Connected, Power? B
             [.. modes.Select(mode => connected > Power.Zero ? Drawn(mode.Step) / connected * Level(mode, model.Dims) : 0)]);
     }
 
+    /// <summary>Share of its connected power that a fitting draws in a mode, all lamps working. [unitless]</summary>
+    /// <param name="mode">The mode.</param>
+    /// <param name="model">The existing set-up, whose steps tubes keep.</param>
+    /// <param name="kind">How what is fitted answers to steps and dimming.</param>
+    internal static double Share(LitMode mode, SetUpModel model, FittingKind kind) => Level(mode, kind.Dims) * kind.Steps switch
+    {
+        StepKind.Ballasts => model.PowerShare(mode.Step),
+        StepKind.Lamps => model.LampShare(mode.Step),
+        _ => 1,
+    };
+
     /// <summary>Factor of a mode's dimming on what dims; input power is taken as proportional to the level. [unitless]</summary>
     /// <param name="mode">The mode.</param>
     /// <param name="dims">Whether what is fitted dims.</param>

@@ -60,11 +60,14 @@ public sealed record StageLight
     /// <summary>Whether the crop keeps its light.</summary>
     public required LightVerdict Verdict { get; init; }
 
-    /// <summary>Light after over light now, less one, both as the lamps are when the change is made. [unitless]; null when not known.</summary>
+    /// <summary>Daily light after over daily light now, less one, both as the lamps are when the change is made; where lit hours stay, that of the light while lit. [unitless]; null when not known.</summary>
     public double? Change { get; init; }
 
     /// <summary>How far <see cref="Change"/> may be off, either way, 19 times in 20. [unitless]</summary>
     public double? ChangeUncertainty { get; init; }
+
+    /// <summary>What makes <see cref="ChangeUncertainty"/>, the largest first.</summary>
+    public IReadOnlyList<UncertaintyPart> UncertainBy { get; init; } = [];
 
     /// <summary>Photons the lamps send out after over now, less one, by their rated outputs: all that can be said without readings. [unitless]; null when not known.</summary>
     public double? RatedChange { get; init; }
@@ -102,6 +105,11 @@ public sealed record StageLight
     /// <summary>What would keep the light, least watts first; empty where nothing is lost.</summary>
     public IReadOnlyList<LightFix> Fixes { get; init; } = [];
 }
+
+/// <summary>One part of what an amount of light may be off by; parts are combined as the root of the sum of their squares.</summary>
+/// <param name="Name">In plain words, such as "light of a product".</param>
+/// <param name="Share">How far it may move the light, either way, 19 times in 20. [unitless]</param>
+public sealed record UncertaintyPart(string Name, double Share);
 
 /// <summary>Light over a bench in figures.</summary>
 /// <param name="Mean">Mean over its area. [µmol m⁻² s⁻¹]</param>
@@ -186,4 +194,8 @@ public sealed record TaskLight
 /// <param name="SimplePayback">First cost over the saving, as for the option itself.</param>
 /// <param name="Connected">Connected load of the site.</param>
 /// <param name="Differs">False when it is the option itself: nothing changes light, or its light is not known.</param>
-public sealed record EqualLight(Money AnnualBillSaving, Money FirstCost, Payback SimplePayback, Power Connected, bool Differs);
+public sealed record EqualLight(Money AnnualBillSaving, Money FirstCost, Payback SimplePayback, Power Connected, bool Differs)
+{
+    /// <summary>A smaller change in the number of luminaires is not told. [unitless]</summary>
+    public const double LeastDifference = 0.001;
+}

@@ -1,0 +1,56 @@
+using RetrofitCalc.Engine.Cases;
+using RetrofitCalc.Engine.Luminaires;
+using RetrofitCalc.Engine.Operation;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Engine.CropLight;
+
+/// <summary>One bench and what an option does to it.</summary>
+internal sealed class BenchChange
+{
+    /// <summary>Lays an option over a bench.</summary>
+    /// <param name="bench">The bench as it is.</param>
+    /// <param name="after">What is fitted on the study's lines after.</param>
+    /// <param name="option">The option; null for the lighting kept as it is.</param>
+    public BenchChange(PresentBench bench, IReadOnlyList<FittedLine> after, RetrofitOption? option)
+    {
+        (Bench, Option) = (bench, option);
+        AreaAfter = StageChanges.Applied(bench.Area, option?.Stages ?? []);
+        var fitted = after.ToDictionary(line => line.Line.Id);
+        Lines = [.. bench.Lines.Select(line => new BenchLine(line, fitted.GetValueOrDefault(line.Line.Id, line), option?.Measures.FirstOrDefault(measure => measure.Line == line.Line.Id)))];
+        var today = bench.Context.Operations[bench.Area.Id];
+        Lit = ReferenceEquals(AreaAfter, bench.Area) ? today : new AreaOperation(AreaAfter, bench.Context.Year);
+        Operation = Lit.LineOperation(1) with { HoursBefore = today.Hours };
+        var (read, assumptions) = (bench.Sets.Select(set => set.Set.Date).Max(), bench.Context.Study.Assumptions);
+        Ageing = Lines.ToDictionary(line => line.Now.Line.Id, line => line.Changed
+            ? LineAgeing.New(line.After, Operation, assumptions)
+            : LineAgeing.Present(line.Now, Operation, read, assumptions));
+    }
+
+    /// <summary>The bench as it is.</summary>
+    public PresentBench Bench { get; }
+
+    /// <summary>The option; null for the lighting kept as it is.</summary>
+    public RetrofitOption? Option { get; }
+
+    /// <summary>The area with its stages as the option lights them; the very same where it changes none.</summary>
+    public Area AreaAfter { get; }
+
+    /// <summary>Lines over the bench.</summary>
+    public IReadOnlyList<BenchLine> Lines { get; }
+
+    /// <summary>When the area is lit after.</summary>
+    public AreaOperation Lit { get; }
+
+    /// <summary>How a line of the area is used after.</summary>
+    public LineOperation Operation { get; }
+
+    /// <summary>What is left of rated light from the change on, by id of the line.</summary>
+    public IReadOnlyDictionary<string, LineAgeing> Ageing { get; }
+
+    /// <summary>Whether nothing is done to the light of the area: no line, no height, no stage.</summary>
+    public bool IsUnchanged => ReferenceEquals(AreaAfter, Bench.Area) && Lines.All(line => !line.Changed && line.Measure?.Height is null);
+
+    /// <summary>The longest interval of what gives light. [years]</summary>
+    public double EndYears => Ageing.Values.Select(ageing => ageing.EndYears).DefaultIfEmpty().Max();
+}

@@ -1,0 +1,65 @@
+using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.Luminaires;
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Engine.CropLight;
+
+/// <summary>Ways that may keep the light of a stage, not judged yet.</summary>
+internal static class FixCandidates
+{
+    private const double MostTimesAsMany = 4;
+
+    /// <summary>All ways.</summary>
+    /// <param name="change">The bench and the option.</param>
+    /// <param name="trial">Tries a way.</param>
+    /// <param name="season">Name of the season.</param>
+    /// <param name="stage">The stage as it is, and as the option lights it.</param>
+    /// <param name="lost">The verdict on it.</param>
+    public static IEnumerable<LightFix> Of(BenchChange change, FixTrial trial, string season, (Stage Now, Stage After) stage, StageLight lost)
+    {
+        List<BenchLine> lines = [.. change.Lines.Where(line => line.OtherProduct)];
+        List<string> ids = [.. lines.Select(line => line.Now.Line.Id)];
+        var draft = new LightFix { Text = "", Lines = ids, Light = lost.After!, ExtraPower = Power.Zero, ExtraKilowattHours = 0 };
+        IEnumerable<LightFix> ways = lines.Count == 0 ? [] : [.. Products(change, lines, draft), .. More(lines, lost, draft), .. FixHeights.Of(change, trial, draft)];
+        var named = new StageChange(change.Bench.Area.Id, season, stage.Now.Name);
+        return [.. ways, .. FixStages.Of(change, stage.After, lost, draft with { Lines = [], Stage = named })];
+    }
+
+    private static IEnumerable<LightFix> Products(BenchChange change, List<BenchLine> lines, LightFix draft)
+    {
+        var catalogue = change.Bench.Context.Study.Catalogue;
+        var used = lines.Select(line => line.NewProduct.Id).ToHashSet();
+        var replaced = string.Join(", ", lines.Select(line => line.NewProduct.Name).Distinct());
+        return catalogue.Tubes.Concat<Replacement>(catalogue.Luminaires).Where(product => !product.Retired && !used.Contains(product.Id))
+            .Select(product => draft with { Product = product.Id, Text = $"{product.Name} instead of {replaced}" });
+    }
+
+    /// <summary>More tubes in each luminaire, up to the lampholders there are, or more luminaires for each old one, by halves.</summary>
+    private static IEnumerable<LightFix> More(List<BenchLine> lines, StageLight lost, LightFix draft)
+    {
+        if (lines.All(line => line.After.Fitting is TubeFitting))
+        {
+            var tubes = lines.Max(line => ((TubeFitting)line.After.Fitting).TubesPerLuminaire);
+            var most = lines.Min(line => line.Now.Fitting is BallastedFitting old ? old.SetUp.LampCount : tubes);
+            for (var count = tubes + 1; count <= most; count++)
+                yield return draft with { PerLuminaire = count, Text = $"{count} tubes in each luminaire instead of {tubes}" };
+        }
+        if (lines.All(line => line.NewBody) && Short(lost) is { } times and <= MostTimesAsMany)
+        {
+            var now = lines.Max(line => line.After.Luminaires / line.Now.Luminaires);
+            var more = Math.Ceiling(now * times * 2) / 2;
+            yield return draft with { PerLuminaire = more, Text = FormattableString.Invariant($"{more:0.#} new luminaires for each old one instead of {now:0.##}") };
+        }
+    }
+
+    /// <summary>How many times as much light would do, to the end of the interval; null in the dark. [unitless]</summary>
+    public static double? Short(StageLight lost)
+    {
+        var wanted = LightWanted.Least(lost.Target, lost.Photoperiod) is { } least
+            ? least.MicromolesPerSquareMetre / lost.AtEnd!.Mean.MicromolesPerSquareMetre
+            : 1 / (1 + lost.Change!.Value);
+        return double.IsFinite(wanted) ? wanted : null;
+    }
+}

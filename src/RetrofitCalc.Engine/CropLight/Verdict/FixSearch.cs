@@ -1,0 +1,83 @@
+using RetrofitCalc.Engine.Luminaires;
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Engine.CropLight;
+
+/// <summary>Finds what would keep the light of a stage (E-82): every way is judged as the option itself is.</summary>
+internal static class FixSearch
+{
+    private const int MostOffered = 4;
+
+    /// <summary>The best ways, least watts first; those that keep the light to the end before those that keep it at first.</summary>
+    /// <param name="change">The bench and the option.</param>
+    /// <param name="season">Name of the season.</param>
+    /// <param name="stage">The stage as it is, and as the option lights it.</param>
+    /// <param name="lost">The verdict on it.</param>
+    public static IReadOnlyList<LightFix> Of(BenchChange change, string season, (Stage Now, Stage After) stage, StageLight lost)
+    {
+        if (change.Option is null || lost is not { Verdict: LightVerdict.Loses or LightVerdict.KeepsAtFirst, After: not null })
+            return [];
+        var bench = new FixTrial(change, season, lost);
+        var tried = FixCandidates.Of(change, bench, season, stage, lost).Select(bench.Judged).OfType<(LightFix Fix, LightVerdict Verdict)>().ToList();
+        var keeping = tried.Where(each => each.Verdict == LightVerdict.Keeps).Select(each => each.Fix).ToList();
+        if (keeping.Count == 0 && lost.Verdict == LightVerdict.Loses)
+            keeping = [.. tried.Where(each => each.Verdict == LightVerdict.KeepsAtFirst)
+                .Select(each => each.Fix with { WatchOut = Joined("Enough when new, too little before lamps or tubes are due.", each.Fix.WatchOut) })];
+        return [.. keeping.OrderBy(fix => fix.ExtraPower.Watts).ThenBy(fix => fix.ExtraKilowattHours).Take(MostOffered)];
+    }
+
+    /// <summary>Sentences beside each other.</summary>
+    /// <param name="parts">The sentences; empty ones are left out.</param>
+    public static string Joined(params string[] parts) => string.Join(' ', parts.Where(part => part.Length > 0));
+}
+
+/// <summary>Tries a change to an option on one bench.</summary>
+/// <param name="change">The bench and the option as it is.</param>
+/// <param name="season">Name of the season.</param>
+/// <param name="lost">The verdict on the stage that wants light.</param>
+internal sealed class FixTrial(BenchChange change, string season, StageLight lost)
+{
+    private const double LeastEven = 0.7, NoticedLess = 0.02;
+
+    private readonly (double Watts, double KilowattHours) _without = (BenchPower.Connected(change).Watts, BenchPower.KilowattHours(change));
+
+    /// <summary>The stage with a change in place; null where the change does not fit its lines.</summary>
+    /// <param name="fix">The change.</param>
+    public (BenchChange Change, StageLight Light)? Tried(LightFix fix)
+    {
+        var context = change.Bench.Context;
+        var option = LightFixes.Applied(context.Study.Catalogue, change.Option!, fix);
+        var after = FittedLines.Of(context, option.Measures.ToDictionary(measure => measure.Line, measure => measure.Measure), out var refused);
+        if (refused.Any(each => fix.Lines.Contains(each.Line)))
+            return null;
+        var tried = new BenchChange(change.Bench, after, option);
+        var at = change.Bench.Area.Seasons.Index().First(each => each.Item.Name == season);
+        var number = at.Item.Stages.Index().First(each => each.Item.Name == lost.Stage).Index;
+        return (tried, StageJudge.Of(tried, season, (at.Item.Stages[number], tried.AreaAfter.Seasons[at.Index].Stages[number])).Light);
+    }
+
+    /// <summary>The change with its figures, and the verdict with it; null where it does not fit or its light is not known.</summary>
+    /// <param name="fix">The change.</param>
+    public (LightFix Fix, LightVerdict Verdict)? Judged(LightFix fix)
+    {
+        if (Tried(fix) is not { Light.After: { } light } tried)
+            return null;
+        var filled = fix with
+        {
+            Light = light,
+            ExtraPower = Quantities.Power.FromWatts(BenchPower.Connected(tried.Change).Watts - _without.Watts),
+            ExtraKilowattHours = BenchPower.KilowattHours(tried.Change) - _without.KilowattHours,
+            WatchOut = FixSearch.Joined(fix.WatchOut, Evenness(light), TooMuch(tried.Light)),
+        };
+        return (filled, tried.Light.Verdict);
+    }
+
+    private string Evenness(LightFigures light) =>
+        light.MinimumToMean is { } with && lost.After!.MinimumToMean is { } without && with < LeastEven && without - with > NoticedLess
+            ? FormattableString.Invariant($"Less even: the lowest light is {with:0.00} of the mean, {without:0.00} without it.")
+            : "";
+
+    private static string TooMuch(StageLight stage) =>
+        LightWanted.Most(stage.Target, stage.Photoperiod) is { } most && stage.After!.Mean > most ? $"More light than {stage.Target!.Crop} is said to want." : "";
+}

@@ -1,0 +1,67 @@
+using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.CropLight;
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
+
+namespace RetrofitCalc.Engine.Tests.CropLight.Verdict;
+
+/// <summary>E-83 on the sample bench against a plain search through studies evaluated whole.</summary>
+public class A_search_for_the_least_watts
+{
+    private static readonly CatalogueExtract More = new() { Tubes = [SampleBench.Tube("between", 31, 16.5)] };
+
+    [Fact]
+    public void finds_what_trying_every_study_finds()
+    {
+        var study = Wanting(0.55);
+        var found = LightSearch.Of(study, "tubes", "bench", "Year", "Growing", More);
+        var whole = study with { Catalogue = study.Catalogue with { Tubes = [.. study.Catalogue.Tubes, .. More.Tubes] } };
+        var brute = (from way in found.Tried
+                     let option = StudyEvaluation.Run(LightSearch.Apply(whole, "tubes", "bench", ("Year", "Growing"), way), new()).Options[0]
+                     select (Way: way, Stage: option.Light.Stages[0], Watts: option.After.Site.Lighting.KilowattHours / 5840 * 1000)).ToList();
+        Assert.All(brute, each => Assert.Equal((each.Stage.After, each.Stage.Verdict == LightVerdict.Keeps && Enough(each.Stage), Math.Round(each.Watts, 6)), (each.Way.Light, each.Way.Meets, Math.Round(each.Way.Power.Watts, 6))));
+        Assert.Equal(brute.Where(each => each.Way.Meets).Min(each => each.Watts), found.Least!.Power.Watts, 1e-6);
+    }
+
+    // Readings at 0.4 and 0.6 m reach from 0.2 to 0.9 m: 29 heights; four tubes with two steps and a bar without.
+    [Fact]
+    public void tries_every_height_step_and_product()
+    {
+        var found = LightSearch.Of(Wanting(0.55), "tubes", "bench", "Year", "Growing", More);
+        Assert.Equal(29 * (4 * 2 + 1), found.Tried.Count);
+        Assert.Equal((0.2, 0.9), (Math.Round(found.Tried.Min(way => way.Height.Metres), 9), Math.Round(found.Tried.Max(way => way.Height.Metres), 9)));
+    }
+
+    [Fact]
+    public void draws_a_curve_that_no_way_beats()
+    {
+        var found = LightSearch.Of(Wanting(0.55), "tubes", "bench", "Year", "Growing", More);
+        static bool Beats(LightTry one, LightTry other) =>
+            one.Light.Mean >= other.Light.Mean && one.Light.MinimumToMean >= other.Light.MinimumToMean
+            && (one.Light.Mean > other.Light.Mean || one.Light.MinimumToMean > other.Light.MinimumToMean);
+        var unbeaten = found.Tried.Where(way => !found.Tried.Any(other => Beats(other, way))).Select(way => (way.Light.Mean, way.Light.MinimumToMean)).Distinct().OrderByDescending(each => each.Mean);
+        Assert.Equal(unbeaten, found.Curve.Select(way => (way.Light.Mean, way.Light.MinimumToMean)));
+        Assert.True(found.Curve.Count > 3);
+    }
+
+    [Fact]
+    public void has_no_answer_where_nothing_is_enough()
+    {
+        var found = LightSearch.Of(Wanting(20), "tubes", "bench", "Year", "Growing", new());
+        Assert.Null(found.Least);
+        Assert.NotEmpty(found.Tried);
+    }
+
+    [Fact]
+    public void asks_for_a_layout()
+    {
+        var found = LightSearch.Of(Wanting(0.5).WithLight(light => light with { Layout = [] }), "tubes", "bench", "Year", "Growing", new());
+        Assert.Empty(found.Tried);
+        Assert.Contains("Lay out the luminaires", found.Ask, StringComparison.Ordinal);
+    }
+
+    private static bool Enough(StageLight stage) => stage.After!.Daily.CompareTo(stage.Target!.LeastDaily!.Value) >= 0;
+
+    private static Study Wanting(double share) =>
+        SampleBench.Study.WithStage(stage => stage with { Target = SampleBench.Target(share * SampleBench.Study.Verdict().Now!.Daily.MolesPerSquareMetre) });
+}
