@@ -14,7 +14,7 @@ public sealed class RenewalFunction
     /// <summary>Steps in a median of life unless a longer reach asks for fewer. [count]</summary>
     public const int DefaultSteps = 1000;
 
-    private const int MostSteps = 20_000;
+    private const int MostSteps = 8_000;
 
     private readonly double[] _low;
     private readonly double[] _high;
@@ -32,7 +32,7 @@ public sealed class RenewalFunction
     /// <summary>The function of a shape. Work grows with the square of reach and steps; keep it for all lines of that shape.</summary>
     /// <param name="shape">Weibull shape. [unitless, 0.5–30]</param>
     /// <param name="reach">How far it must reach. [medians of life, 0–100,000]</param>
-    /// <param name="steps">Steps in a median; fewer are taken where the reach would need more than 20,000. [count, 10 or more]</param>
+    /// <param name="steps">Steps in a median; fewer are taken where the reach would need more than 8,000. [count, 10 or more]</param>
     /// <exception cref="ArgumentOutOfRangeException">A number lies outside its range.</exception>
     public static RenewalFunction Of(double shape, double reach, int steps = DefaultSteps)
     {
