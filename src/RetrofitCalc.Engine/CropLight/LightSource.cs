@@ -12,9 +12,9 @@ public sealed record LightSource(PlacedTube Tube, LuminousIntensityDistribution?
     /// <summary>Photons that reach points directly, in their order. [µmol m⁻² s⁻¹]</summary>
     /// <param name="points">Places on the level of the crop.</param>
     /// <remarks>With a distribution: illuminance by the file, times the photons sent out over the file's own flux.</remarks>
-    public IReadOnlyList<PhotonFluxDensity> Over(IEnumerable<PlanePoint> points)
+    public IReadOnlyList<PhotonFluxDensity> Over(IReadOnlyList<PlanePoint> points)
     {
-        if (Distribution is null) return [.. points.Select(Tube.At)];
+        if (Distribution is null) return LightField.Over([Tube], points);
         var flux = Distribution.TotalFlux.Lumens;
         var scale = flux > 0 ? Tube.Output.MicromolesPerSecond / flux : 0;
         var placed = new PlacedLuminaire(Distribution, Tube.Height) { Centre = Tube.Centre, AxisDegrees = Tube.AxisDegrees, TiltDegrees = Tube.TiltDegrees };

@@ -1,4 +1,3 @@
-using MathNet.Numerics.Integration;
 using RetrofitCalc.Engine.Quantities;
 
 namespace RetrofitCalc.Engine.CropLight;
@@ -7,8 +6,6 @@ namespace RetrofitCalc.Engine.CropLight;
 /// <remarks>Direct light by the closed forms, point by point; reflected light even over the base (E-59).</remarks>
 public static class ShelfLight
 {
-    private const int Order = 64;
-
     /// <summary>Reflected light that is added to every point of the base. [µmol m⁻² s⁻¹]</summary>
     /// <param name="tubes">Tubes near the top, axes along or across: of what does not fall on the base, a bare tube sends half of its output to the top and the rest to the sides.</param>
     /// <param name="box">The shelf, its sides and what is above.</param>
@@ -20,8 +17,13 @@ public static class ShelfLight
     /// <param name="box">The shelf, its sides and what is above.</param>
     public static PhotonFluxDensity Reflected(IReadOnlyList<LightSource> sources, ReflectingCavity box)
     {
-        var direct = sources.Select(source => First(source, box)).Aggregate(default(CavityShare), (sum, next) =>
-            new CavityShare(sum.Base + next.Base, sum.Sides + next.Sides, sum.Top + next.Top));
+        var floor = new BoxBase(box);
+        var direct = default(CavityShare);
+        foreach (var source in sources)
+        {
+            var first = First(source, floor.From(source));
+            direct = new(direct.Base + first.Base, direct.Sides + first.Sides, direct.Top + first.Top);
+        }
         var added = box.Spread(direct).Base - direct.Base;
         return PhotonFluxDensity.FromMicromolesPerSquareMetre(Math.Max(0, added) / (box.Length.Metres * box.Width.Metres));
     }
@@ -36,20 +38,12 @@ public static class ShelfLight
         return [.. LightField.Over(tubes, points).Select(direct => direct + reflected)];
     }
 
-    /// <summary>Where the light of a source falls first. [µmol/s]</summary>
-    private static CavityShare First(LightSource source, ReflectingCavity box)
+    /// <summary>Where the light of a source falls first, from what falls on the base. [µmol/s]</summary>
+    private static CavityShare First(LightSource source, double onBase)
     {
         var output = source.Tube.Output.MicromolesPerSecond;
         var up = source.Upwards.MicromolesPerSecond;
-        var below = Math.Min(OnBase(source, box), output - up);
+        var below = Math.Min(onBase, output - up);
         return new(below, output - up - below, up);
-    }
-
-    private static double OnBase(LightSource source, ReflectingCavity box)
-    {
-        double length = box.Length.Metres / 2, width = box.Width.Metres / 2;
-        GaussLegendreRule along = new(-length, length, Order), across = new(-width, width, Order);
-        var light = source.Over(across.Abscissas.SelectMany(y => along.Abscissas.Select(x => new PlanePoint(x, y))));
-        return light.Select((at, index) => at.MicromolesPerSquareMetre * across.GetWeight(index / Order) * along.GetWeight(index % Order)).Sum();
     }
 }
