@@ -20,6 +20,7 @@ public sealed partial class ReadingGrid
     private DotNetObjectReference<ReadingGrid>? _self;
     private bool _left;
     private string _said = "";
+    private HashSet<int> _doubted = [];
 
     [Parameter, EditorRequired] public ReadingPlace At { get; set; }
 
@@ -119,5 +120,5 @@ public sealed partial class ReadingGrid
 
     private string CellId(int row, int column) => FieldNames.Id(At.Path, ReadingPlace.Cell(row, column));
 
-    private bool IsDoubted(int row, int column) => false;
+    private bool IsDoubted(int row, int column) => _doubted.Contains(row * Set.Columns.Count + column);
 }

@@ -66,14 +66,14 @@ public sealed class ReadingText(Study study, AreaLight light)
         return string.Create(CultureInfo.InvariantCulture, $"{(taken == all ? $"{all}" : $"{taken} of {all}")} {(all == 1 ? "reading" : "readings")}, {Height(set)} under the lamps");
     }
 
-    public string Height(ReadingSet set) => Rounded(set.Height);
+    public string Height(ReadingSet set) => Near(set.Height);
 
     /// <summary>What the spacing rule asks for on this bench.</summary>
     public string Spacing(Length length, Length width)
     {
         var cells = GridSpacing.For(length, width);
         var largest = GridSpacing.Largest(length < width ? length : width);
-        return $"EN 12464-1 wants readings at most {Rounded(largest)} apart here, by 0.2 · 5^log₁₀ of the shorter side: {cells.AlongLength} by {cells.AlongWidth} cells. The finer of what both sides ask for is kept.";
+        return $"EN 12464-1 wants readings at most {Near(largest)} apart here, by 0.2 · 5^log₁₀ of the shorter side: {cells.AlongLength} by {cells.AlongWidth} cells. The finer of what both sides ask for is kept.";
     }
 
     private static string Direction(double degrees) => degrees switch
@@ -94,5 +94,6 @@ public sealed class ReadingText(Study study, AreaLight light)
     /// A tenth of an inch or a centimetre: nobody places a sensor closer.
     private string Number(double value) => NumberText.Write(Math.Round(value, _unit == LengthUnit.Inches ? 1 : 2), _culture);
 
-    private string Rounded(Length length) => $"{Number(length.Metres / Metre)} {LengthField.Sign(_unit)}";
+    /// <summary>A length near the crop: "12 in" or "0.3 m".</summary>
+    public string Near(Length length) => $"{Number(length.Metres / Metre)} {LengthField.Sign(_unit)}";
 }
