@@ -10,10 +10,16 @@ namespace RetrofitCalc.Engine.CropLight;
 /// <param name="Room">The room; null where its size is not known, and then all light counts alike.</param>
 internal sealed record AreaLumens(StudyContext Context, AreaLight Light, RoomUtilisation? Room)
 {
-    /// <summary>What has to be known of the lamps before and after; null when all is.</summary>
-    public string? Missing(IEnumerable<(FittedLine Now, FittedLine After)> lines) =>
-        lines.SelectMany(pair => new[] { pair.Now, pair.After }).Where(line => FittedOutput.Of(line, null, Context).Lumens is null)
-            .Select(line => $"the lumens of {Name(line.Fitting)}").FirstOrDefault();
+    /// <summary>What has to be known of the lamps of lines; null when all is.</summary>
+    public string? Missing(IEnumerable<FittedLine> lines) => lines.Select(Missing).FirstOrDefault(missing => missing is not null);
+
+    /// <summary>Where the lamp's lumens are known, what is missing lies in the ballast.</summary>
+    private string? Missing(FittedLine line) => FittedOutput.Of(line, null, Context) switch
+    {
+        { Lumens: not null } => null,
+        { Missing: { } missing } when line.Fitting is BallastedFitting { Lamp.InitialFlux: not null } => missing,
+        _ => $"the lumens of {Name(line.Fitting)}",
+    };
 
     /// <summary>Lumens of a line that reach the plane. [lm]</summary>
     /// <param name="now">The line as surveyed: luminaires placed over the area are counted by it.</param>

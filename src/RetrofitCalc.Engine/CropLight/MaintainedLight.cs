@@ -23,7 +23,7 @@ internal static class MaintainedLight
             ? $"The sheet gives no mean light: {Percent(share)} of the initial light is taken, as is common for {lamp.Family}"
             : $"Mean light {Percent(share)} of the initial light";
         return LumenMaintenance.Through(Seasoned, point > Seasoned ? point : Seasoned * 2, share,
-            $"{basis}, at 40 % of {(life is null ? "a common life of 20 000 h, for the sheet gives none" : "rated life")}, and falling evenly in proportion.");
+            $"{basis}, at 40 % of {(life is null ? "a common life of 20 000 h, for the sheet gives none" : "rated life")}, the same share lost each hour.");
     }
 
     /// <summary>A claim beyond six times the test is not believed, for light as little as for life.</summary>
@@ -31,7 +31,7 @@ internal static class MaintainedLight
     {
         var life = product.RatedLife is { } rated ? RatedLives.Quotable(rated, product.TestHours > OperatingTime.Zero ? product.TestHours : null) : CommonLedLife;
         return LumenMaintenance.Through(OperatingTime.Zero, life, LumenMaintenance.EndOfLifeShare,
-            $"70 % of its light at {(product.RatedLife is null ? "a common life of 50 000 h, for the sheet gives none" : "rated life")}, and falling evenly in proportion.");
+            $"70 % of its light at {(product.RatedLife is null ? "a common life of 50 000 h, for the sheet gives none" : "rated life")}, the same share lost each hour.");
     }
 
     /// <summary>Low ends of what is published of each family, so that a lamp nobody knows is not counted too bright.</summary>

@@ -22,7 +22,7 @@ internal readonly record struct PeopleLightFigures(Illuminance? Now, Illuminance
     private static PeopleLightFigures Scaled(AreaLumens lit, List<(FittedLine Now, FittedLine After)> lines, ReadLight read)
     {
         var seen = $"Read: {Text(read.Mean.Lux)} lx, {read.Count} readings with the lamps {Text(read.Height.Metres)} m up";
-        if (lit.Missing(lines) is { } missing) return new(read.Mean, null, $"{seen}. Missing for after: {missing}.");
+        if (lit.Missing(lines.SelectMany(pair => new[] { pair.Now, pair.After })) is { } missing) return new(read.Mean, null, $"{seen}. Missing for after: {missing}.");
         var before = lines.Sum(pair => lit.Reaching(pair.Now, pair.Now, read));
         if (!(before > 0)) return new(read.Mean, null, $"{seen}. No light was lit that the survey counts.");
         var later = lines.Sum(pair => lit.Reaching(pair.Now, pair.After, null));
@@ -34,12 +34,13 @@ internal readonly record struct PeopleLightFigures(Illuminance? Now, Illuminance
         if (lit.Room is not { } room)
             return Missing(place.Light.BenchLength is null || place.Light.BenchWidth is null
                 ? $"length and width of {place.Area.Name}" : "height of the lamps over the plane people work on");
-        if (lit.Missing(lines) is { } missing) return Missing(missing);
+        if (lit.Missing(lines.Select(pair => pair.Now)) is { } missing) return Missing(missing);
         var now = lines.Sum(pair => lit.Reaching(pair.Now, pair.Now, null)) / room.SquareMetres;
-        var after = lines.Sum(pair => lit.Reaching(pair.Now, pair.After, null)) / room.SquareMetres;
         var size = $"{Text(room.Room.Length.Metres)} by {Text(room.Room.Width.Metres)} m, lamps {Text(room.Room.Height.Metres)} m up";
         var taken = room.ReflectancesTaken ? " Reflectances of 0.7, 0.5 and 0.2 of ceiling, walls and floor are taken, as is usual." : "";
-        return new(Illuminance.FromLux(now), Illuminance.FromLux(after), $"Lumen method: {size}; lamps worn as when due, luminaires dirty as before cleaning.{taken}");
+        var basis = $"Lumen method: {size}; lamps worn as when due, luminaires dirty as before cleaning.{taken}";
+        if (lit.Missing(lines.Select(pair => pair.After)) is { } unknown) return new(Illuminance.FromLux(now), null, $"{basis} Missing for after: {unknown}.");
+        return new(Illuminance.FromLux(now), Illuminance.FromLux(lines.Sum(pair => lit.Reaching(pair.Now, pair.After, null)) / room.SquareMetres), basis);
     }
 
     private static Length? Lowest(List<(FittedLine Now, FittedLine After)> lines) =>
