@@ -17,4 +17,15 @@ public class Documents_for_the_eye
             Assert.True(new FileInfo(path).Length > 10_000, path);
         }
     }
+
+    [Fact]
+    public void are_written_for_the_bench_too()
+    {
+        foreach (var area in Samples.Quillmere.Study.Areas)
+        {
+            var path = Path.Combine(Folder, $"measure-{area.Id}.pdf");
+            using (var file = File.Create(path)) MeasuringSheetPdf.Write(MeasuringSheet.Of(Samples.Quillmere.Study, area.Id, Samples.Request.Date)!, file);
+            Assert.True(new FileInfo(path).Length > 10_000, path);
+        }
+    }
 }

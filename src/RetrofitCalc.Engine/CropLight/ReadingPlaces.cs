@@ -1,5 +1,4 @@
 using RetrofitCalc.Engine.Studies;
-using static System.Math;
 
 namespace RetrofitCalc.Engine.CropLight;
 
@@ -20,14 +19,7 @@ internal static class ReadingPlaces
         for (var row = 0; row < set.Rows.Count; row++)
             for (var column = 0; column < set.Columns.Count; column++)
                 if (set.Values[row][column] is { } value && double.IsFinite(value))
-                    yield return (row * set.Columns.Count + column, At(set, row, column), value);
-    }
-
-    private static PlanePoint At(ReadingSet set, int row, int column)
-    {
-        if (set.Pattern != ReadingPattern.Outwards) return new(set.Columns[column], set.Rows[row]);
-        var (sine, cosine) = SinCos(set.Rows[row] * PI / 180);
-        return new(set.Columns[column] * cosine, set.Columns[column] * sine);
+                    yield return (row * set.Columns.Count + column, set.PointAt(row, column), value);
     }
 
     private static bool Rise(IReadOnlyList<double> places) =>

@@ -1,5 +1,6 @@
 using NodaTime;
 using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Quantities;
 
 namespace RetrofitCalc.Engine.Studies;
@@ -81,4 +82,15 @@ public sealed record ReadingSet
 
     /// <summary>Positions of readings someone has looked at again and stands by. [0-based, row · columns + column]</summary>
     public IReadOnlyList<int> Confirmed { get; init; } = [];
+
+    /// <summary>Where a value is read, from the middle of the bench.</summary>
+    /// <param name="row">Its row. [0-based]</param>
+    /// <param name="column">Its column. [0-based]</param>
+    /// <exception cref="ArgumentOutOfRangeException">No such row or column.</exception>
+    public PlanePoint PointAt(int row, int column)
+    {
+        if (Pattern != ReadingPattern.Outwards) return new(Columns[column], Rows[row]);
+        var (sine, cosine) = Math.SinCos(Rows[row] * Math.PI / 180);
+        return new(Columns[column] * cosine, Columns[column] * sine);
+    }
 }

@@ -26,6 +26,17 @@ public static class LightText
     /// <summary>"0.56": lowest over mean.</summary>
     public static string Evenness(this QuantityText text, double? ratio) => ratio is { } share ? text.Number(share, 2) : QuantityText.DoesNotApply;
 
+    /// <summary>A place on a bench: tenths of an inch where people count in inches, else centimetres of a metre.</summary>
+    public static string Place(this QuantityText text, double metres)
+    {
+        if (text.Units == UnitSystem.Metric) return text.Number(metres, 2);
+        var inches = Math.Round(metres / UnitConversions.MetresPerFoot * 12, 1);
+        return text.Number(inches, inches == Math.Round(inches) ? 0 : 1);
+    }
+
+    /// <summary>Unit of <see cref="Place"/>.</summary>
+    public static string PlaceUnit(this QuantityText text) => text.Units == UnitSystem.Metric ? "m" : "in";
+
     /// <summary>"+5 %", "−3 %" or "0 %".</summary>
     public static string Change(this QuantityText text, double share) =>
         (Math.Round(share * 100, MidpointRounding.AwayFromZero) > 0 ? "+" : "") + text.Percent(share);

@@ -1,4 +1,5 @@
 using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Reports;
 
@@ -90,6 +91,13 @@ public sealed record SheetHead(string Site, string Study, string Status, string 
 
     /// <summary>The same day for document properties.</summary>
     public required NodaTime.LocalDate Day { get; init; }
+
+    /// <summary>Whether a site prints on Letter.</summary>
+    public static bool OnLetter(Site site) => site.Jurisdiction is "us" or "ca" || (site.Jurisdiction is null && site.Culture is "en-US" or "en-CA" or "fr-CA");
+
+    /// <summary>Name of the site, marked when it is invented.</summary>
+    public static string SiteName(Study study) =>
+        study.Site.Name + (study.Invented && !study.Site.Name.Contains("invented", StringComparison.OrdinalIgnoreCase) ? " (invented example)" : "");
 }
 
 /// <summary>Notices and checklist, ready to print.</summary>

@@ -38,10 +38,10 @@ internal static class SummaryComposition
     {
         var (study, request) = (context.Study, context.Request);
         return new SheetHead(
-            study.Site.Name + (study.Invented && !study.Site.Name.Contains("invented", StringComparison.OrdinalIgnoreCase) ? " (invented example)" : ""), study.Name,
+            SheetHead.SiteName(study), study.Name,
             $"{(request.Issued ? "Issued" : "Draft")}, revision {request.Revision}", context.Text.Date(request.Date), request.ForWhom, Deferral)
         {
-            LetterPaper = study.Site.Jurisdiction is "us" or "ca" || (study.Site.Jurisdiction is null && study.Site.Culture is "en-US" or "en-CA" or "fr-CA"),
+            LetterPaper = SheetHead.OnLetter(study.Site),
             Day = request.Date,
         };
     }
