@@ -3,6 +3,7 @@ using RetrofitCalc.Data;
 using RetrofitCalc.Files.Safety;
 using RetrofitCalc.Web.Components;
 using RetrofitCalc.Web.Features.Catalogue;
+using RetrofitCalc.Web.Features.Light.Sheet;
 using RetrofitCalc.Web.Features.Light.Spectra;
 using RetrofitCalc.Web.Features.Meter;
 using RetrofitCalc.Web.Features.Studies;
@@ -37,6 +38,7 @@ app.MapMeterDownload();
 app.MapCatalogueDownloads();
 app.MapTariffDownload();
 app.MapSpectrumDownloads();
+app.MapMeasuringSheet();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 return await StartUp.ServeAsync(app);
 

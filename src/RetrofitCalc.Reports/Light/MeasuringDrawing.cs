@@ -24,17 +24,11 @@ internal sealed record MeasuringDrawing(double Length, double Width, double Midd
         {
             Columns = [.. set.Columns.Select(place => place + x)],
             Rows = outwards ? [] : [.. set.Rows.Select(place => place + y)],
-            Points = [.. Walk(set).Select((at, turn) => Point(turn + 1, set.PointAt(at.Row, at.Column)))],
+            Points = [.. WalkOrder.Of(set).Select((at, turn) => Point(turn + 1, set.PointAt(at.Row, at.Column)))],
         };
 
         MeasuringPoint Point(int turn, PlanePoint at) => new(turn, at.X + x, at.Y + y);
     }
-
-    /// <summary>One row to the right, the next one back; each line outwards from the middle.</summary>
-    private static IEnumerable<(int Row, int Column)> Walk(ReadingSet set) =>
-        from row in Enumerable.Range(0, set.Rows.Count)
-        from step in Enumerable.Range(0, set.Columns.Count)
-        select (row, row % 2 == 0 || set.Pattern == ReadingPattern.Outwards ? step : set.Columns.Count - 1 - step);
 
     /// <summary>How far lines outwards go across the bench.</summary>
     private static double Reach(ReadingSet set) => Math.Max(set.Columns.Max() * set.Rows.Max(degrees => Math.Abs(Math.Sin(degrees * Math.PI / 180))), set.Columns.Max() / 4);

@@ -42,6 +42,20 @@ public sealed class ResultJourneys(RunningApp app)
     }
 
     [Fact]
+    public async Task the_measuring_sheet_of_an_area_can_be_printed()
+    {
+        var (page, id) = await StudyAsync();
+        await page.GotoAsync($"/studies/{id}/light?area=leafy-greens");
+        await page.ReadyAsync();
+        var address = await page.GetByRole(AriaRole.Link, new() { Name = "Measuring sheet to print" }).GetAttributeAsync("href");
+        var sheet = (await PdfTextAsync(page, address!)).Replace(" ", "");
+        Assert.Contains("LightinLeafy-greensracks:measuringsheet", sheet);
+        Assert.Contains("roomdark", sheet);
+        Assert.Contains("thefineriskept", sheet);
+        app.NoErrors();
+    }
+
+    [Fact]
     public async Task an_issued_revision_stays_as_it_was_issued()
     {
         var (page, id) = await StudyAsync();

@@ -1,5 +1,6 @@
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Reports;
 using RetrofitCalc.Web.Features.Light;
 using RetrofitCalc.Web.Features.Light.Readings;
 

@@ -1,6 +1,6 @@
 using RetrofitCalc.Engine.Studies;
 
-namespace RetrofitCalc.Web.Features.Light.Readings;
+namespace RetrofitCalc.Reports;
 
 /// <summary>The way along a grid on foot: one row from left to right, the next one back; lines outwards each from the middle.</summary>
 public static class WalkOrder
