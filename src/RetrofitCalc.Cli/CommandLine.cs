@@ -16,7 +16,7 @@ internal static class CommandLine
         return ExitCode.WrongUsage;
     }
 
-    private static RootCommand Root() => new($"RetrofitCalc on the command line: checks and evaluates study files, and moves surveys and tariffs in and out of them.{Environment.NewLine}{Environment.NewLine}{ExitCode.Explained}")
+    private static RootCommand Root() => new($"RetrofitCalc on the command line: checks and evaluates study files, and moves surveys, tariffs, meter data and light in and out of them.{Environment.NewLine}{Environment.NewLine}{ExitCode.Explained}")
     {
         EvaluateCommand.Make(),
         CheckCommand.Make(),
@@ -29,6 +29,10 @@ internal static class CommandLine
         MeterCommands.MakeImport(),
         MeterCommands.MakeExport(),
         WeatherCommand.Make(),
+        ReadingsCommand.MakeImport(),
+        ReadingsCommand.MakeExport(),
+        SpectrumCommand.Make(),
+        PhotometryCommand.Make(),
     };
 
     /// <summary>Trouble with files is no fault of the program: one line says what, and nothing is left half-written.</summary>

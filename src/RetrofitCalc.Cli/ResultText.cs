@@ -59,6 +59,7 @@ internal sealed class ResultText
         Options("Discounted payback", o => _text.Payback(o.DiscountedPayback, years));
         Options($"Net present value, {years} years", o => _text.Money(o.NetPresentValue));
         Options("Internal rate of return", o => Rates(o.InternalRates));
+        Options("Crop light", o => LightWords.Short(o.Light, _result.Study, _text));
     }
 
     private IEnumerable<string> Remarks()
@@ -66,8 +67,22 @@ internal sealed class ResultText
         foreach (var (option, refused) in _result.Options.SelectMany(o => o.Refused.Select(r => (o.Option.Name, r))))
             yield return $"{option}: line {refused.Line} is kept as it is. {refused.Reason}";
         if (_result.Questions.Count > 0) yield return $"Unanswered questions: {_result.Questions.Count}. The first: {_result.Questions[0].Text}";
+        foreach (var line in Light()) yield return line;
         foreach (var line in Stops()) yield return line;
         foreach (var remark in _result.Remarks) yield return remark;
+    }
+
+    /// <summary>Each growing area under the option asked for, the worst first, and places where people would have too little.</summary>
+    private IEnumerable<string> Light()
+    {
+        if (_result.Chosen is not { } chosen) yield break;
+        foreach (var stage in chosen.Light.WorstFirst)
+        {
+            yield return $"Crop light with \"{chosen.Option.Name}\": {LightWords.Sentence(stage, _result.Study, _text)}";
+            if (stage.Fixes.Count > 0) yield return $"  It would keep its light with: {LightWords.Fix(stage.Fixes[0], _text)}.";
+        }
+        foreach (var place in chosen.Light.People.Where(place => place.Enough != true))
+            yield return $"Light for people with \"{chosen.Option.Name}\": {LightWords.Area(_result.Study, place.Area)}: {PeopleText.After(chosen.Light, place.Area, _text)}.";
     }
 
     private IEnumerable<string> Stops()

@@ -1,0 +1,50 @@
+using RetrofitCalc.Engine.Catalogue;
+using RetrofitCalc.Engine.CropLight;
+using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Files.Surveys;
+
+namespace RetrofitCalc.Files.Photometry;
+
+/// <summary>Photometric files of a study.</summary>
+public static class StudyDistributions
+{
+    private static readonly string[] SourceLabels = ["TEST", "TESTLAB", "ISSUEDATE", "MANUFAC"];
+
+    /// <summary>A distribution by its id; null when the study has none of it.</summary>
+    public static LuminousIntensityDistribution? Find(Study study, string? id) =>
+        study.Distributions.FirstOrDefault(file => file.Id == id) is { } found ? Of(found) : null;
+
+    public static LuminousIntensityDistribution Of(StudyDistribution file) =>
+        new(file.Type, file.Vertical, file.Horizontal, file.Candelas) { Opening = file.Opening, InputPower = file.InputPower };
+
+    /// <summary>The study with a photometric file more, under an id nobody uses yet: the last of the study's distributions.</summary>
+    /// <param name="name">What the page calls it.</param>
+    public static Study Add(Study study, PhotometricFile file, string name)
+    {
+        var id = new NewIds("photometry", study.Distributions.Select(own => own.Id)).Next();
+        var light = file.Distribution;
+        return study with
+        {
+            Distributions =
+            [
+                .. study.Distributions,
+                new(id, name, SourceOf(file))
+                {
+                    Type = light.Type, Vertical = light.VerticalDegrees, Horizontal = light.HorizontalDegrees, Candelas = light.Candelas, Opening = light.Opening,
+                    InputPower = light.InputPower is { Watts: > 0 } ? light.InputPower : null,
+                },
+            ],
+        };
+    }
+
+    /// <summary>What a luminaire is called in its file.</summary>
+    public static string? NameIn(PhotometricFile file) =>
+        new[] { "LUMINAIRE", "LUMCAT" }.Select(file.Label).FirstOrDefault(text => !string.IsNullOrWhiteSpace(text))
+        ?? file.Labels.FirstOrDefault(label => label.Keyword.Length == 0 && label.Text.Length > 0)?.Text;
+
+    private static Provenance SourceOf(PhotometricFile file)
+    {
+        var labels = SourceLabels.Select(file.Label).Where(text => !string.IsNullOrWhiteSpace(text)).ToList();
+        return new(EvidenceKind.Tested, labels.Count > 0 ? $"Photometric file: {string.Join(", ", labels)}" : "Photometric file without a report");
+    }
+}
