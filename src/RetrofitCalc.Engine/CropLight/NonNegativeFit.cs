@@ -16,6 +16,9 @@ internal sealed record NonNegativeFit(double[] Shares, double SumOfSquares, int[
 {
     private const double Better = 1 - 1e-9;
 
+    /// <summary>Matrices here are small: several threads would only wait for each other, forty times as long.</summary>
+    static NonNegativeFit() => MathNet.Numerics.Control.UseSingleThread();
+
     /// <summary>Null when no choice of columns fits with shares of zero or more.</summary>
     public static NonNegativeFit? Best(double[][] columns, double[] wanted, IEnumerable<int[]> choices)
     {

@@ -17,7 +17,9 @@ public static class ShelfLight
     /// <param name="box">The shelf, its sides and what is above.</param>
     public static PhotonFluxDensity Reflected(IReadOnlyList<LightSource> sources, ReflectingCavity box)
     {
-        var floor = new BoxBase(box);
+        if (sources.Count == 0)
+            return PhotonFluxDensity.Zero;
+        var floor = new BoxBase(box, sources.Min(source => source.Tube.Height));
         var direct = default(CavityShare);
         foreach (var source in sources)
         {

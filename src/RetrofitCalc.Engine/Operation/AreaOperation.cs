@@ -9,6 +9,7 @@ namespace RetrofitCalc.Engine.Operation;
 public sealed class AreaOperation
 {
     private readonly double _yearHours;
+    private double[]? _modeHours;
 
     /// <summary>Works out when the area is lit.</summary>
     /// <param name="area">The area.</param>
@@ -38,6 +39,9 @@ public sealed class AreaOperation
     /// <summary>Ways in which it is lit, in order of first use.</summary>
     public IReadOnlyList<LitMode> Modes { get; }
 
+    /// <summary>Hours of the year in each of <see cref="Modes"/>, in order. [h]</summary>
+    public IReadOnlyList<double> ModeHours => _modeHours ??= ByMode();
+
     /// <summary>Hours lit in the year.</summary>
     public OperatingTime Hours { get; }
 
@@ -56,6 +60,14 @@ public sealed class AreaOperation
     /// <param name="hoursFactor">Factor on hours. [unitless, above 0]</param>
     public double PossibleFactor(double hoursFactor) =>
         Hours.Hours * hoursFactor > _yearHours ? Math.Max(1, _yearHours / Hours.Hours) : hoursFactor;
+
+    private double[] ByMode()
+    {
+        var hours = Modes.ToDictionary(mode => mode, _ => 0.0);
+        foreach (var spell in Spells)
+            hours[spell.Mode] += spell.Hours;
+        return [.. Modes.Select(mode => hours[mode])];
+    }
 
     private static int CountStarts(IReadOnlyList<LitSpell> spells, SiteYear year)
     {

@@ -36,6 +36,9 @@ internal sealed class BenchChange
     /// <summary>The area with its stages as the option lights them; the very same where it changes none.</summary>
     public Area AreaAfter { get; }
 
+    /// <summary>Other lamps, more or lower, already tried for stages alike.</summary>
+    public Dictionary<LikeStage, IReadOnlyList<(Results.LightFix Fix, Results.LightVerdict Verdict)>> Tried { get; } = [];
+
     /// <summary>Lines over the bench.</summary>
     public IReadOnlyList<BenchLine> Lines { get; }
 

@@ -20,11 +20,8 @@ internal static class BenchPower
 
     /// <summary>Lighting energy of a year. [kWh]</summary>
     /// <param name="change">The bench and the option.</param>
-    public static double KilowattHours(BenchChange change)
-    {
-        var modes = change.Lit.Spells.GroupBy(spell => spell.Mode).Select(spells => (Mode: spells.Key, Hours: spells.Sum(spell => spell.Hours))).ToList();
-        return change.Lines.Sum(line => Load(change, line).Connected.Kilowatts * modes.Sum(mode => mode.Hours * Share(change, line, mode.Mode)));
-    }
+    public static double KilowattHours(BenchChange change) => change.Lines.Sum(line => Load(change, line).Connected.Kilowatts
+        * change.Lit.Modes.Zip(change.Lit.ModeHours, (mode, hours) => hours * Share(change, line, mode)).Sum());
 
     private static double Share(BenchChange change, BenchLine line, LitMode mode)
     {

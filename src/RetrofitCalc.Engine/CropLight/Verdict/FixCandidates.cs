@@ -6,26 +6,25 @@ using RetrofitCalc.Engine.Studies;
 
 namespace RetrofitCalc.Engine.CropLight;
 
-/// <summary>Ways that may keep the light of a stage, not judged yet.</summary>
+/// <summary>Ways to hang other lamps, more or lower, that may keep the light of a stage; not judged yet.</summary>
 internal static class FixCandidates
 {
     private const double MostTimesAsMany = 4;
 
-    /// <summary>All ways.</summary>
+    /// <summary>All ways; none where no line takes another product.</summary>
     /// <param name="change">The bench and the option.</param>
     /// <param name="trial">Tries a way.</param>
-    /// <param name="season">Name of the season.</param>
-    /// <param name="stage">The stage as it is, and as the option lights it.</param>
-    /// <param name="lost">The verdict on it.</param>
-    public static IEnumerable<LightFix> Of(BenchChange change, FixTrial trial, string season, (Stage Now, Stage After) stage, StageLight lost)
+    /// <param name="lost">The verdict on the stage.</param>
+    public static IEnumerable<LightFix> Of(BenchChange change, FixTrial trial, StageLight lost)
     {
         List<BenchLine> lines = [.. change.Lines.Where(line => line.OtherProduct)];
-        List<string> ids = [.. lines.Select(line => line.Now.Line.Id)];
-        var draft = new LightFix { Text = "", Lines = ids, Light = lost.After!, ExtraPower = Power.Zero, ExtraKilowattHours = 0 };
-        IEnumerable<LightFix> ways = lines.Count == 0 ? [] : [.. Products(change, lines, draft), .. More(lines, lost, draft), .. FixHeights.Of(change, trial, draft)];
-        var named = new StageChange(change.Bench.Area.Id, season, stage.Now.Name);
-        return [.. ways, .. FixStages.Of(change, stage.After, lost, draft with { Lines = [], Stage = named })];
+        var draft = Draft(lost) with { Lines = [.. lines.Select(line => line.Now.Line.Id)] };
+        return lines.Count == 0 ? [] : [.. Products(change, lines, draft), .. More(lines, lost, draft), .. FixHeights.Of(change, trial, draft)];
     }
+
+    /// <summary>A way that changes nothing yet.</summary>
+    /// <param name="lost">The verdict on the stage.</param>
+    public static LightFix Draft(StageLight lost) => new() { Text = "", Lines = [], Light = lost.After!, ExtraPower = Power.Zero, ExtraKilowattHours = 0 };
 
     private static IEnumerable<LightFix> Products(BenchChange change, List<BenchLine> lines, LightFix draft)
     {

@@ -18,8 +18,15 @@ internal static class FixSearch
     {
         if (change.Option is null || lost is not { Verdict: LightVerdict.Loses or LightVerdict.KeepsAtFirst, After: not null })
             return [];
-        var bench = new FixTrial(change, season, lost);
-        var tried = FixCandidates.Of(change, bench, season, stage, lost).Select(bench.Judged).OfType<(LightFix Fix, LightVerdict Verdict)>().ToList();
+        var trial = new FixTrial(change, season, lost);
+        var like = new LikeStage(stage.Now.LitStep, stage.Now.Dimming, lost.Now!.Daily, stage.After.LitStep, stage.After.Dimming, lost.Photoperiod, lost.Target);
+        if (!change.Tried.TryGetValue(like, out var hung))
+            change.Tried[like] = hung = [.. FixCandidates.Of(change, trial, lost).Select(trial.Judged).OfType<(LightFix, LightVerdict)>()];
+        return Best([.. hung, .. FixStages.Of(change, season, stage, lost).Select(trial.Judged).OfType<(LightFix, LightVerdict)>()], lost);
+    }
+
+    private static IReadOnlyList<LightFix> Best(IReadOnlyList<(LightFix Fix, LightVerdict Verdict)> tried, StageLight lost)
+    {
         var keeping = tried.Where(each => each.Verdict == LightVerdict.Keeps).Select(each => each.Fix).ToList();
         if (keeping.Count == 0 && lost.Verdict == LightVerdict.Loses)
             keeping = [.. tried.Where(each => each.Verdict == LightVerdict.KeepsAtFirst)
@@ -31,6 +38,10 @@ internal static class FixSearch
     /// <param name="parts">The sentences; empty ones are left out.</param>
     public static string Joined(params string[] parts) => string.Join(' ', parts.Where(part => part.Length > 0));
 }
+
+/// <summary>What a stage must share with another for the same lamps to keep its light.</summary>
+internal sealed record LikeStage(
+    string? NowStep, double NowDimming, DailyLight NowDaily, string? Step, double Dimming, Quantities.OperatingTime Photoperiod, LightTarget? Target);
 
 /// <summary>Tries a change to an option on one bench.</summary>
 /// <param name="change">The bench and the option as it is.</param>

@@ -16,11 +16,14 @@ internal static class FixStages
 
     /// <summary>The ways.</summary>
     /// <param name="change">The bench and the option.</param>
-    /// <param name="stage">The stage as the option lights it.</param>
+    /// <param name="season">Name of the season.</param>
+    /// <param name="stage">The stage as it is, and as the option lights it.</param>
     /// <param name="lost">The verdict on it.</param>
-    /// <param name="draft">A way that names the stage and changes nothing yet.</param>
-    public static IEnumerable<LightFix> Of(BenchChange change, Stage stage, StageLight lost, LightFix draft) =>
-        [.. Steps(change, stage, draft), .. Brighter(change, stage, lost, draft), .. Longer(stage, lost, draft)];
+    public static IEnumerable<LightFix> Of(BenchChange change, string season, (Stage Now, Stage After) stage, StageLight lost)
+    {
+        var draft = FixCandidates.Draft(lost) with { Stage = new(change.Bench.Area.Id, season, stage.Now.Name) };
+        return [.. Steps(change, stage.After, draft), .. Brighter(change, stage.After, lost, draft), .. Longer(stage.After, lost, draft)];
+    }
 
     private static IEnumerable<LightFix> Steps(BenchChange change, Stage stage, LightFix draft)
     {

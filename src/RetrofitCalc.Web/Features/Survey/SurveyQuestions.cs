@@ -39,6 +39,7 @@ public static class SurveyQuestions
             {
                 nameof(Site.Jurisdiction) => "survey#site",
                 nameof(Area.Seasons) or nameof(Area.Weekly) => "schedules",
+                nameof(AreaLight.Readings) or nameof(AreaLight.Layout) or nameof(Stage.Target) => "light",
                 _ => null,
             });
 
