@@ -42,7 +42,8 @@ public static class LightModel
 
     private static IEnumerable<double> Sizes(MeasuredLight measured)
     {
-        var least = Math.Max(DarkShare * measured.Statistics.Mean.MicromolesPerSquareMetre, double.Epsilon);
+        var mean = measured.Statistics.Mean.MicromolesPerSquareMetre;
+        var least = mean > 0 ? DarkShare * mean : 1; // in the dark nothing is left to weigh by
         return measured.Readings.Select(reading => Math.Max(least, reading.Light.MicromolesPerSquareMetre));
     }
 

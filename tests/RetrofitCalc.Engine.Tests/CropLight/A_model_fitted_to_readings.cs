@@ -123,6 +123,44 @@ public class A_model_fitted_to_readings
     }
 
     [Fact]
+    public void has_no_shares_of_readings_in_the_dark()
+    {
+        var fit = LightModel.Fit([(Measured(0.4, [.. Points.Select(_ => 0.0)]), Lamps(0.4))], null);
+        Assert.Equal((0, 0), (fit.Strip, fit.Tube));
+        Assert.Null(fit.ErrorOfMean(Lamps(0.4), Length.FromMetres(0.4), Points));
+        Assert.All(fit.Over(Lamps(0.4), Length.FromMetres(0.4), Points), light => Assert.Equal(PhotonFluxDensity.Zero, light));
+    }
+
+    // Whatever was read, shares are zero or more and light stays a number.
+    [Fact]
+    public void has_an_answer_for_any_readings() =>
+        Gen.Select(Gen.Double[0, 900].Array[25], Gen.Double[0, 900].Array[25], Gen.Double[0.1, 2], Gen.Double[0.1, 2]).Sample((first, second, low, high) =>
+        {
+            var fit = LightModel.Fit([(Measured(low, first), Lamps(low)), (Measured(high, second), Lamps(high))], null);
+            Assert.True(fit.Strip >= 0 && fit.Tube >= 0 && double.IsFinite(fit.RootMeanSquare));
+            Assert.Equal(50, fit.Residuals.Count);
+            Assert.All(fit.Over(Lamps(low), Length.FromMetres(low), Points), light => Assert.True(double.IsFinite(light.MicromolesPerSquareMetre)));
+        }, iter: 100);
+
+    // The mark of a least sum of squares with shares of zero or more (Karush, Kuhn and Tucker): no share in use could be better larger or
+    // smaller, and none that is zero better larger, except by less than the billionth for which no share is added (slope² < 1e-9 · sum).
+    [Fact]
+    public void leaves_no_better_shares() =>
+        Gen.Select(Gen.Double[0.2, 1], Gen.Double[0, 1], Gen.Double[-0.4, 0.4].Array[50]).Sample((strip, tube, noise) =>
+        {
+            double[] read = [.. Truth(0.3, (strip, tube, 0)).Concat(Truth(0.6, (strip, tube, 0))).Zip(noise, (light, off) => light * (1 + off))];
+            double[] first = read[..25], second = read[25..];
+            var fit = LightModel.Fit([(Measured(0.3, first), Lamps(0.3)), (Measured(0.6, second), Lamps(0.6))], null);
+            double[] sizes = [.. new[] { first, second }.SelectMany(read => read.Select(light => Math.Max(light, read.Average() / 10)))];
+            foreach (var (share, unit) in new[] { (fit.Strip, (1, 0, 0)), (fit.Tube, (0, 1, 0)), (fit.Constant.MicromolesPerSquareMetre, (0, 0, 1.0)) })
+            {
+                double[] shape = [.. Truth(0.3, unit).Concat(Truth(0.6, unit)).Zip(sizes, (light, size) => light / size)];
+                var slope = fit.Residuals.Zip(shape, (left, each) => left * each).Sum() / Math.Sqrt(shape.Sum(each => each * each));
+                Assert.True(share > 0 ? Math.Abs(slope) < 1e-9 : slope > -1e-4, $"share {share}, slope {slope}");
+            }
+        }, iter: 200);
+
+    [Fact]
     public void needs_readings_and_lamps()
     {
         Assert.Throws<ArgumentException>(() => LightModel.Fit([], null));
