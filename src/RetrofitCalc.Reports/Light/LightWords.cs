@@ -30,6 +30,20 @@ public static class LightWords
         return Short(worst, text) + name + others;
     }
 
+    /// <summary>The worst of all areas in two or three words, for narrow columns.</summary>
+    public static string Brief(CropLightResult light, Study study, QuantityText text)
+    {
+        var areas = light.WorstByArea;
+        return light.WorstFirst is not [var worst, ..] || worst.Verdict == LightVerdict.NotKnown && areas.All(area => area.Verdict == LightVerdict.NotKnown) ? Short(light, study, text)
+            : worst.Verdict switch
+            {
+                LightVerdict.NotKnown => "partly known",
+                LightVerdict.Loses => IsLoss(worst) ? $"loses {text.Percent(-worst.Change!.Value)}" : "too little",
+                LightVerdict.Keeps => "keeps",
+                _ => Short(worst, text),
+            };
+    }
+
     /// <summary>A verdict in a sentence that names the place.</summary>
     public static string Sentence(StageLight stage, Study study, QuantityText text)
     {

@@ -10,7 +10,7 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
 {
     private const int MostSeasons = 4;
     private const double Gutter = 17;
-    private const double SmallestDrawing = 74;
+    private const double SmallestDrawing = 70;
     private const double TallestDrawing = 150;
     private const int MostOptions = 4;
     private const int MostDoubts = 5;
@@ -179,9 +179,19 @@ internal sealed class BoardSheet(Sheets s, BudgetSummary summary)
         }
         var left = s.Y;
         s.Y = top;
+        if (!ChartsFit) CashFlowBesideTheMoney();
         HeadIn("Doubts, and what settles them", SecondColumn);
         foreach (var doubt in Doubts()) s.Y += s.In(SecondColumn, s.Y, Half, "• " + doubt, s.Type.Text, Typography.Ink) + 1.5;
         s.Y = Math.Max(left, s.Y);
+    }
+
+    /// <summary>Where words leave no room for two drawings above, one may fit beside the first cost.</summary>
+    private void CashFlowBesideTheMoney()
+    {
+        var room = s.Floor - s.Y - DoubtsHeight() - SignatureHeight - s.Height(summary.Conventions, s.Type.Note, s.Width) - 30;
+        if (summary.Drawings.CashFlow is not { } flow || room < SmallestDrawing) return;
+        Figure(flow.Title, flow.Alt, SecondColumn, Math.Min(room, SmallestDrawing * 1.5), box => CashFlowChart.Draw(s, flow, box));
+        s.Y += 6;
     }
 
     private void HeadIn(string text, double x)

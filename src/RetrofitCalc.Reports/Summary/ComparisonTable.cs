@@ -9,7 +9,6 @@ internal static class ComparisonTable
     public const string AskedFor = " (asked for)";
 
     private const string CropLight = "Crop light";
-    private const string EqualSaving = "Saved a year at equal light";
 
     private sealed record Figure(string Name, Func<PrintedCase, string> Now, Func<PrintedOption, string> After);
 
@@ -31,8 +30,8 @@ internal static class ComparisonTable
 
     private static Figure[] Board(SummaryContext context)
     {
-        var all = Everything(context);
-        return [.. all.Where(figure => figure.Name is "Connected load" or "Ballast loss" or "Cost per year" or "First cost" or "Simple payback" or "Net present value" or CropLight or EqualSaving
+        var all = Everything(context).Select(figure => figure.Name == CropLight ? Brief(context) : figure);
+        return [.. all.Where(figure => figure.Name is "Connected load" or "Cost per year" or "First cost" or "Simple payback" or "Net present value" or CropLight
             || figure.Name.StartsWith("Replacements", StringComparison.Ordinal))];
     }
 
@@ -65,6 +64,9 @@ internal static class ComparisonTable
         ];
     }
 
+    private static Figure Brief(SummaryContext context) =>
+        new(CropLight, _ => LightWords.Brief(context.Result.Light, context.Study, context.Text), o => LightWords.Brief(o.Result.Light, context.Study, context.Text));
+
     /// <summary>Crop and people; and, where light differs, what each option saves at the light of now.</summary>
     private static IEnumerable<Figure> Light(SummaryContext context)
     {
@@ -75,7 +77,7 @@ internal static class ComparisonTable
         {
             Figure Equal(string name, Func<EqualLight, string> figure) => new(name, _ => QuantityText.DoesNotApply, o => figure(o.Result.AtEqualLight));
             yield return new Figure("Saved a year, luminaire for luminaire", _ => QuantityText.DoesNotApply, o => text.Money(o.BillSaving));
-            yield return Equal(EqualSaving, e => text.Money(e.AnnualBillSaving));
+            yield return Equal("Saved a year at equal light", e => text.Money(e.AnnualBillSaving));
             yield return Equal("First cost at equal light", e => text.Money(e.FirstCost));
             yield return Equal("Simple payback at equal light", e => text.Payback(e.SimplePayback, years));
             yield return Equal("Connected load at equal light", e => text.Watts(e.Connected));

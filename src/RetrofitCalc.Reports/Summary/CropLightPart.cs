@@ -35,8 +35,8 @@ public sealed record CropLightPart(LightVerdict Verdict, string Word, IReadOnlyL
         foreach (var area in bad.Take(MostAreas)) yield return LightWords.Sentence(area, context.Study, context.Text) + Fixed(area, context);
         if (bad.Count > MostAreas) yield return $"{bad.Count - MostAreas} more growing areas have too little light; they stand in annex D.";
         var unknown = areas.Where(area => area.Verdict == LightVerdict.NotKnown).ToList();
-        if (unknown.Count > 0) yield return NotKnown(unknown, areas.Count, context);
-        if (Kept(areas, context) is { Length: > 0 } kept) yield return kept;
+        var rest = $"{(unknown.Count > 0 ? NotKnown(unknown, areas.Count, context) : "")} {Kept(areas, context)}".Trim();
+        if (rest.Length > 0) yield return rest;
     }
 
     private static string Fixed(StageLight area, SummaryContext context) => area.Fixes switch
@@ -48,9 +48,10 @@ public sealed record CropLightPart(LightVerdict Verdict, string Word, IReadOnlyL
 
     private static string NotKnown(List<StageLight> unknown, int of, SummaryContext context)
     {
-        var dimmest = unknown.Where(area => area.RatedChange is not null).MinBy(area => area.RatedChange);
-        var rated = dimmest is null ? "" : $" In {context.AreaName(dimmest.Area)}{LightWords.Rated(dimmest, context.Text)[1..]}.";
-        return $"Not known in {unknown.Count} of {of} growing areas.{rated} {unknown[0].Ask}".TrimEnd();
+        // What lamps send out matters where it is all there is to know.
+        var dimmest = unknown.Count < of ? null : unknown.Where(area => area.RatedChange is not null).MinBy(area => area.RatedChange);
+        var rated = dimmest is null ? "" : $" ({context.AreaName(dimmest.Area)}{LightWords.Rated(dimmest, context.Text)[1..]})";
+        return $"Not known in {unknown.Count} of {of} growing areas{rated}. {unknown[0].Ask}".TrimEnd();
     }
 
     private static string Kept(IReadOnlyList<StageLight> areas, SummaryContext context)
@@ -61,17 +62,20 @@ public sealed record CropLightPart(LightVerdict Verdict, string Word, IReadOnlyL
         var keeps = kept.Count switch
         {
             0 => "",
-            1 => LightWords.Sentence(kept[0], context.Study, context.Text),
-            var many => $"{many} growing areas keep their light{(worst is null ? "" : $"; the least by {context.AreaName(worst.Area)}, {context.Text.Change(worst.Change!.Value)}{context.Text.GiveOrTake(worst.ChangeUncertainty)}")}.",
+            1 => $"Kept in {context.AreaName(kept[0].Area)}{By(kept[0], context)}.",
+            var many => $"Kept in {many} growing areas{(worst is null ? "" : $", least in {context.AreaName(worst.Area)}{By(worst, context)}")}.",
         };
-        return (keeps + (same > 0 ? $" In {same} nothing is done over the crop." : "")).TrimStart();
+        return kept.Count > 0 || same < areas.Count ? keeps : "Nothing is done over the crops.";
     }
+
+    private static string By(StageLight area, SummaryContext context) =>
+        area.Change is { } change ? $" ({context.Text.Change(change)}{context.Text.GiveOrTake(area.ChangeUncertainty)})" : "";
 
     private static IEnumerable<string> AtEqualLight(SummaryContext context)
     {
         if (context.Asked is not { AtEqualLight: { Differs: true } equal } option) yield break;
         var text = context.Text;
-        yield return $"At the light of now it would save {text.Money(equal.AnnualBillSaving)} a year for {text.Money(equal.FirstCost)}, back in {text.Payback(equal.SimplePayback, context.Years)}; "
-            + $"luminaire for luminaire {text.Money(context.AskedFigures!.BillSaving)} for {text.Money(context.AskedFigures.FirstCost)}, {text.Payback(option.SimplePayback, context.Years)}.";
+        yield return $"At equal light {text.Money(equal.AnnualBillSaving)} saved a year for {text.Money(equal.FirstCost)} ({text.Payback(equal.SimplePayback, context.Years)}); "
+            + $"luminaire for luminaire {text.Money(context.AskedFigures!.BillSaving)} for {text.Money(context.AskedFigures.FirstCost)} ({text.Payback(option.SimplePayback, context.Years)}).";
     }
 }
