@@ -4,6 +4,7 @@ using RetrofitCalc.Files.Safety;
 using RetrofitCalc.Web.Components;
 using RetrofitCalc.Web.Features.Catalogue;
 using RetrofitCalc.Web.Features.Light.Sheet;
+using RetrofitCalc.Web.Features.Light.Layout.Photometry;
 using RetrofitCalc.Web.Features.Light.Spectra;
 using RetrofitCalc.Web.Features.Meter;
 using RetrofitCalc.Web.Features.Studies;
@@ -39,6 +40,7 @@ app.MapCatalogueDownloads();
 app.MapTariffDownload();
 app.MapSpectrumDownloads();
 app.MapMeasuringSheet();
+app.MapPhotometryDownloads();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
 return await StartUp.ServeAsync(app);
 

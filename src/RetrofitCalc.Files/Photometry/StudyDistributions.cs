@@ -19,7 +19,8 @@ public static class StudyDistributions
 
     /// <summary>The study with a photometric file more, under an id nobody uses yet: the last of the study's distributions.</summary>
     /// <param name="name">What the page calls it.</param>
-    public static Study Add(Study study, PhotometricFile file, string name)
+    /// <param name="source">Where it comes from; null takes what its labels say.</param>
+    public static Study Add(Study study, PhotometricFile file, string name, Provenance? source = null)
     {
         var id = new NewIds("photometry", study.Distributions.Select(own => own.Id)).Next();
         var light = file.Distribution;
@@ -28,7 +29,7 @@ public static class StudyDistributions
             Distributions =
             [
                 .. study.Distributions,
-                new(id, name, SourceOf(file))
+                new(id, name, source ?? SourceOf(file))
                 {
                     Type = light.Type, Vertical = light.VerticalDegrees, Horizontal = light.HorizontalDegrees, Candelas = light.Candelas, Opening = light.Opening,
                     InputPower = light.InputPower is { Watts: > 0 } ? light.InputPower : null,
@@ -36,6 +37,19 @@ public static class StudyDistributions
             ],
         };
     }
+
+    /// <summary>Without a file; products that had it go back to bare or facing down.</summary>
+    public static Study Remove(Study study, string id) => study with
+    {
+        Distributions = [.. study.Distributions.Where(file => file.Id != id)],
+        Products = [.. study.Products.Select(light => light.Distribution == id ? light with { Distribution = null } : light)],
+    };
+
+    /// <summary>As a file of the form of 2002, with its source among the labels.</summary>
+    public static byte[] Write(StudyDistribution file) => Lm63Writer.Write(new PhotometricFile(Lm63Edition.Of2002, Of(file))
+    {
+        Labels = [new("LUMINAIRE", file.Name), new("OTHER", file.Source.Source.Length > 0 ? file.Source.Source : "source not known")],
+    });
 
     /// <summary>What a luminaire is called in its file.</summary>
     public static string? NameIn(PhotometricFile file) =>

@@ -7,7 +7,7 @@ namespace RetrofitCalc.Web.Tests.Journeys;
 [Collection(JourneyCollection.Name)]
 public sealed class Every_page(RunningApp app)
 {
-    public static TheoryData<string> Places => [.. Shared.Place.All.Select(p => p.Path), "tariff/meter"];
+    public static TheoryData<string> Places => [.. Shared.Place.All.Select(p => p.Path), "tariff/meter", "light/spectra", "light/targets", "light/layout", "light/photometry", "light/people"];
 
     [Theory, MemberData(nameof(Places))]
     public async Task of_a_study_is_accessible_and_fits(string place)

@@ -33,7 +33,16 @@ public sealed class LengthField : TypedField<Length?>
 
     protected override void OnParametersSet() => Unit ??= Sign(Own);
 
-    protected override string Write(Length? value) => LengthText.Write(value!.Value, Culture, Own);
+    /// <summary>As written in fields: to a quarter of a millimetre, finer than anyone hangs a lamp. A text left alone is not read back.</summary>
+    public static string Short(Length length, System.Globalization.CultureInfo culture, LengthUnit unit)
+    {
+        var (metres, decimals) = unit switch { LengthUnit.Metres => (1.0, 4), LengthUnit.Feet => (UnitConversions.MetresPerFoot, 3), _ => (UnitConversions.MetresPerFoot / 12, 2) };
+        return $"{NumberText.Write(Math.Round(length.Metres / metres, decimals), culture)} {Sign(unit)}";
+    }
+
+    protected override string InputClass => "num";
+
+    protected override string Write(Length? value) => Short(value!.Value, Culture, Own);
 
     protected override Parsed<Length?> Read(string typed) => LengthText.Parse(typed, Culture, Own) switch
     {

@@ -15,7 +15,9 @@ public sealed class OffsetField : TypedField<double?>
 
     protected override void OnParametersSet() => Unit ??= LengthField.Sign(Own);
 
-    protected override string Write(double? value) => (value < 0 ? Minus : "") + LengthText.Write(Length.FromMetres(Math.Abs(value!.Value)), Culture, Own);
+    protected override string InputClass => "num";
+
+    protected override string Write(double? value) => (value < 0 ? Minus : "") + LengthField.Short(Length.FromMetres(Math.Abs(value!.Value)), Culture, Own);
 
     protected override Parsed<double?> Read(string typed)
     {

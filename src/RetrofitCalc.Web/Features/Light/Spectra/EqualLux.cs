@@ -40,7 +40,7 @@ public sealed record EqualLux(IReadOnlyList<string> Lines, UsedProduct Before, U
     private string Where => string.Join(", ", Lines);
 
     private string OfReadings(QuantityText text) => Readings is { } lux
-        ? $" The {text.Number(lux)} lx read there are {text.Number(lux / FactorBefore!.Factor.LuxPerMicromole)} µmol m⁻² s⁻¹ now; the same {text.Number(lux)} lx afterwards would be {text.Number(lux / FactorAfter!.Factor.LuxPerMicromole)}."
+        ? $" The {text.Number(lux)} lx read there are {text.Number(lux / FactorBefore!.Factor.LuxPerMicromole)} µmol/m²·s now; the same {text.Number(lux)} lx afterwards would be {text.Number(lux / FactorAfter!.Factor.LuxPerMicromole)}."
         : "";
 
     private static EqualLux Of(Study study, IReadOnlyList<SurveyLine> lines, UsedProduct before, UsedProduct after) =>

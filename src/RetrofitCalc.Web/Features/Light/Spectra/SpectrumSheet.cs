@@ -26,8 +26,8 @@ public static class SpectrumSheet
 
     private static IEnumerable<Line> OfMeters(QuantityText text) =>
     [
-        new("Lux of one µmol m⁻² s⁻¹", f => Number(text, f.Lux?.LuxPerMicromole, 1)),
-        new("Foot-candles of one µmol m⁻² s⁻¹", f => Number(text, f.Lux?.FootCandlesPerMicromole, 2)),
+        new("Lux of one µmol/m²·s", f => Number(text, f.Lux?.LuxPerMicromole, 1)),
+        new("Foot-candles of one µmol/m²·s", f => Number(text, f.Lux?.FootCandlesPerMicromole, 2)),
         new("Photons of one joule, both of 400–700 nm, µmol", f => Number(text, f.PhotonsPerJoule, 2)),
         new("Luminous efficacy of radiation, lm/W", f => Number(text, f.LuminousEfficacy)),
     ];

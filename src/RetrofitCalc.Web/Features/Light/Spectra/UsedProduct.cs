@@ -12,6 +12,20 @@ namespace RetrofitCalc.Web.Features.Light.Spectra;
 /// <param name="Source">Where its sheet figures come from.</param>
 public sealed record UsedProduct(string Id, string Name, bool Now, LuminousFlux? Flux, PhotonFlux? Photons, Power Power, Provenance Source)
 {
+    /// <summary>A lamp on a ballast, not a tube wired straight or a luminaire.</summary>
+    public bool IsLamp => Now;
+
+    /// <summary>Those of the lines of one area.</summary>
+    public static IReadOnlyList<UsedProduct> In(Study study, string area)
+    {
+        var lines = study.Lines.Where(line => line.Area == area).ToList();
+        return Of(study with
+        {
+            Lines = lines,
+            Options = [.. study.Options.Select(option => option with { Measures = [.. option.Measures.Where(measure => lines.Any(line => line.Id == measure.Line))] })],
+        });
+    }
+
     /// <summary>Lamps of the survey first, then what any option would fit, each once.</summary>
     public static IReadOnlyList<UsedProduct> Of(Study study)
     {

@@ -72,7 +72,7 @@ public class Spectra_of_products
         var change = new EqualLux(["Racks"], Lamp, Tube, new(new(76.51), 0.07, "FL2"), new(new(69.77), 0.07, "LED-B3"), 1000);
         Assert.Equal(
             "Racks: one µmol of Lamp reads 76.5 lx, one of Tube 69.8 lx. At the same lux the crop would get 10\u00A0% more photons; for the same photons the lux meter may read 9\u00A0% less. "
-            + "The 1,000 lx read there are 13 µmol m⁻² s⁻¹ now; the same 1,000 lx afterwards would be 14.",
+            + "The 1,000 lx read there are 13 µmol/m²·s now; the same 1,000 lx afterwards would be 14.",
             change.Sentence(Text));
     }
 
