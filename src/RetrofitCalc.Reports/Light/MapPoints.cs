@@ -1,7 +1,7 @@
 using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Studies;
 
-namespace RetrofitCalc.Web.Features.Light.Maps;
+namespace RetrofitCalc.Reports;
 
 /// <summary>Places at which a map shows its values: where readings lie, or a few spread over the bench.</summary>
 public sealed record MapPoints(IReadOnlyList<double> X, IReadOnlyList<double> Y)

@@ -1,6 +1,4 @@
-using RetrofitCalc.Reports;
-
-namespace RetrofitCalc.Web.Features.Light.Maps;
+namespace RetrofitCalc.Reports;
 
 /// <summary>The tints of two maps side by side: the same light has the same tint on both.</summary>
 /// <param name="Steps">Even round steps from the lowest to the highest light.</param>

@@ -1,7 +1,7 @@
 using MathNet.Numerics.Interpolation;
 using RetrofitCalc.Engine.CropLight;
 
-namespace RetrofitCalc.Web.Features.Light.Maps;
+namespace RetrofitCalc.Reports;
 
 /// <summary>Light between the points of a map.</summary>
 public static class LightMapValues
