@@ -39,7 +39,7 @@ public static class Tm27File
         {
             return Parsed.Bad<ImportedSpectrum>(new FileProblem(damaged.LineNumber, damaged.LinePosition, "", $"This is not XML that can be read: {damaged.Message}"));
         }
-        catch (IOException unreadable)
+        catch (Exception unreadable) when (unreadable is IOException or ArgumentException) // the framework's reader throws the second where an encoding changes in mid-file
         {
             return Parsed.Bad<ImportedSpectrum>($"The file could not be read: {unreadable.Message}");
         }

@@ -1,22 +1,29 @@
 using System.Globalization;
 using System.Text;
 using NodaTime;
+using RetrofitCalc.Engine;
+using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Metering;
 using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Spectra;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Examples;
 using RetrofitCalc.Files.Meters;
 using RetrofitCalc.Files.Meters.Espi;
 using RetrofitCalc.Files.Meters.Tables;
 using RetrofitCalc.Files.Photometry;
+using RetrofitCalc.Files.Readings;
+using RetrofitCalc.Files.Spectra;
 using RetrofitCalc.Files.Studies;
 using RetrofitCalc.Files.Surveys;
 using RetrofitCalc.Files.Tariffs;
 using RetrofitCalc.Files.Tests.Meters;
 using RetrofitCalc.Files.Tests.Photometry;
+using RetrofitCalc.Files.Tests.Spectra;
 using RetrofitCalc.Files.Tests.Studies;
 using RetrofitCalc.Files.Tests.Surveys;
 using RetrofitCalc.Files.Tests.Weather;
+using RetrofitCalc.Files.Typing;
 using RetrofitCalc.Files.Weather;
 
 namespace RetrofitCalc.Files.Tests.Fuzzing;
@@ -40,7 +47,12 @@ internal sealed record FuzzedReader(IReadOnlyList<byte[]> Good, Func<byte[], IRe
         ["study JSON"] = () => new([StudyFile.Write(SmallStudy.Make()), StudyFile.Write(WorkedExample.Load() with { Meter = null, Weather = null }), MeteredStudy()], bytes => Said(StudyFile.Read(bytes))),
         ["rate record JSON"] = () => new([RateRecordFile.Write(WorkedExample.Load().Tariff).Value!.Json], bytes => Said(RateRecordFile.Read(Stream(bytes)), records => { foreach (var record in records.Take(20)) _ = record.Read(); })),
         ["EPW"] = () => new([Text(string.Join('\n', EpwText.Lines(hour => 10 + hour % 24)))], bytes => Said(EpwFile.Read(Stream(bytes)))),
-        ["LM-63"] = () => new([Text(PhotometricText.Diffuse), Text(PhotometricText.Tilted), Text(PhotometricText.Floodlight)], bytes => Said(Lm63File.Read(Stream(bytes)), file => Require.Finite(file.Distribution.TotalFlux.Lumens + Lm63Writer.Write(file).Length))),
+        ["LM-63"] = () => new([Text(PhotometricText.Diffuse), Text(PhotometricText.Tilted), Text(PhotometricText.Floodlight)], bytes => Said(Lm63File.Read(Stream(bytes)), Light)),
+        ["spectrum CSV"] = () => new([Spectrum(English), Spectrum(CultureInfo.GetCultureInfo("de-DE")), Text("Integration time 40 ms\nnm\tµmol/s/nm\n400\t0.1\n450\t1.2\n550\t.8\n700\t0.2\n")], ReadSpectrum),
+        ["TM-27 XML"] = () => new([Text(A_TM_27_file.File("flux", A_TM_27_file.TwoPoints)), Text(A_TM_27_file.File("relative", "<SpectralData wavelength=\"400\">0.1</SpectralData><SpectralData wavelength=\"800\">1</SpectralData>"))],
+            bytes => Said(Tm27File.Read(Stream(bytes)), Light)),
+        ["readings text"] = () => new([Text("lx (cm),-30,0,30\n-15,6500.5,,6400\n15,6300,7000,6350\n"), Text("m\t0\t0.1\n0°\t200\t185\n90°\t198\t184"), Text("\t0\t1 ft 6 in\n0\t120\t\"99\"\n12 in\t80\t–")],
+            bytes => Said(ReadingsCsv.Read(Stream(bytes), English, LengthUnit.Inches), Readings)),
     };
 
     /// <summary>Whether the file is a packed one whose parts are spoilt as well.</summary>
@@ -67,13 +79,44 @@ internal sealed record FuzzedReader(IReadOnlyList<byte[]> Good, Func<byte[], IRe
     private static void Clean(MeterSource source)
     {
         var cleaned = MeterCleaning.Of(source.Readings, NewYork);
-        if (BillingSpans.Of(cleaned, new()) is [var span, ..]) GapFilling.Fill(cleaned.Year(span.First, source.Name, Engine.Catalogue.Provenance.None), NewYork);
+        if (BillingSpans.Of(cleaned, new()) is [var span, ..]) GapFilling.Fill(cleaned.Year(span.First, source.Name, Provenance.None), NewYork);
     }
 
     private static IReadOnlyList<string>? ReadSurvey(byte[] bytes)
     {
         var study = SmallStudy.Make();
         return Said(SurveyFile.Read(Stream(bytes), English), table => SurveyImport.Preview(table, ColumnMatch.Guess(table.Headers), study, new SurveyContext(English, SurveyContext.UsualUnit(English), study.Areas, study.Catalogue)));
+    }
+
+    private static IReadOnlyList<string>? ReadSpectrum(byte[] bytes)
+    {
+        var table = SpectrumCsv.Read(Stream(bytes));
+        return table.Value is { } rows && SpectrumChoice.Guess(rows) is { } choice ? Said(SpectrumBuild.Of(rows, choice, "Fuzzed", Provenance.None), Light)
+            : table.Value is null ? Said(table) : ["one column"];
+    }
+
+    private static byte[] Spectrum(CultureInfo culture) => SpectrumCsv.Write(ShippedSpectra.Find("FL11")!, culture);
+
+    /// <summary>Whatever reads must give its figures and go into a study; what the study cannot hold is a problem there, never an exception.</summary>
+    private static void Light(ImportedSpectrum read)
+    {
+        _ = SpectrumFigures.Of(read.Spectrum, ShippedSpectra.Tables);
+        _ = StudyFile.Read(StudyFile.Write(StudySpectra.Add(SmallStudy.Make(), read.Spectrum, read.Spectrum.Name))).Problems;
+    }
+
+    private static void Light(PhotometricFile file)
+    {
+        Require.Finite(file.Distribution.TotalFlux.Lumens + Lm63Writer.Write(file).Length);
+        var study = StudyDistributions.Add(SmallStudy.Make(), file, StudyDistributions.NameIn(file) ?? "none");
+        if (StudyEvaluation.Check(study).Count == 0) _ = StudyDistributions.Of(study.Distributions[0]);
+    }
+
+    private static void Readings(ReadingGrid grid)
+    {
+        var bench = new AreaLight { BenchLength = Length.FromMetres(1.2), BenchWidth = Length.FromMetres(0.6) };
+        if (ReadingPlaces.Into(new ReadingSet { Id = "fuzzed", Height = Length.FromMetres(0.3) }, grid, bench).Value is not { } set) return;
+        var study = SmallStudy.Make();
+        _ = StudyEvaluation.Check(study with { Areas = [study.Areas[0] with { Light = bench with { Readings = [set] } }, study.Areas[1]] });
     }
 
     private static string MeterRows(string heading, string pattern) => heading + "\n" + string.Concat(Enumerable.Range(0, 200).Select(i =>

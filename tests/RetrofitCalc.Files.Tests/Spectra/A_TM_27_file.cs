@@ -8,7 +8,7 @@ public class A_TM_27_file
 {
     private static Parsed<ImportedSpectrum> Read(string text) => Tm27File.Read(new MemoryStream(Encoding.UTF8.GetBytes(text)));
 
-    private static string File(string quantity, string data, string extra = "") => $"""
+    internal static string File(string quantity, string data, string extra = "") => $"""
         <?xml version="1.0"?>
         <IESTM2714 xmlns="iestm2714" version="1.0">
           <Header><Manufacturer>Invented</Manufacturer><Description>Invented lamp</Description><Laboratory>Invented laboratory</Laboratory><ReportNumber>7</ReportNumber></Header>
@@ -19,7 +19,7 @@ public class A_TM_27_file
         </IESTM2714>
         """;
 
-    private const string TwoPoints = """<SpectralData wavelength="403.1">0.5</SpectralData><SpectralData wavelength="405.5">1.25</SpectralData>""";
+    internal const string TwoPoints = """<SpectralData wavelength="403.1">0.5</SpectralData><SpectralData wavelength="405.5">1.25</SpectralData>""";
 
     // Structure and numbers of the sample in the colour-science library (BSD 3-Clause), its header replaced by invented words.
     private static readonly double[] Sample =
@@ -105,5 +105,15 @@ public class A_TM_27_file
     {
         var deep = string.Concat(Enumerable.Repeat("<a>", 100_000));
         Assert.NotEmpty(Read($"<IESTM2714><Header>{deep}").Problems);
+    }
+
+    /// <summary>Found by spoiling files: byte-order marks within the declaration made the framework's reader throw.</summary>
+    [Fact]
+    public void with_byte_order_marks_in_its_declaration_is_refused()
+    {
+        var text = "<?xml version=\"1.0" + string.Concat(Enumerable.Repeat("\uFEFF", 500)) + "\"?><IESTM2714 />";
+        var read = Read(text);
+        Assert.Null(read.Value);
+        Assert.Single(read.Problems);
     }
 }
