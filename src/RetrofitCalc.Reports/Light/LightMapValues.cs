@@ -34,16 +34,27 @@ public static class LightMapValues
     /// <summary>A model's map is so fine that the half cell up to the edges of the bench hardly shows.</summary>
     public static bool IsFine(this LightMap map) => map.X.Count >= Fine || map.Y.Count >= Fine;
 
-    /// <summary>A map of cell middles up to the edges of its bench.</summary>
+    /// <summary>A map of cell middles up to the edges of its bench: half a cell more, going on as the last two cells do.</summary>
     public static LightMap ToEdges(this LightMap map, double length, double width)
     {
         double[] x = [-length / 2, .. map.X, length / 2], y = [-width / 2, .. map.Y, width / 2];
         var values = new double[y.Length, x.Length];
         for (var row = 0; row < y.Length; row++)
             for (var column = 0; column < x.Length; column++)
-                values[row, column] = map.Light[Math.Clamp(row - 1, 0, map.Y.Count - 1), Math.Clamp(column - 1, 0, map.X.Count - 1)];
+                values[row, column] = Math.Max(0, Beyond(map, row - 1, column - 1));
         return new(x, y, values);
     }
+
+    private static double Beyond(LightMap map, int row, int column)
+    {
+        var (r, rNext) = Ends(row, map.Y.Count);
+        var (c, cNext) = Ends(column, map.X.Count);
+        return map.Light[r, c] + (map.Light[r, c] - map.Light[rNext, c]) / 2 + (map.Light[r, c] - map.Light[r, cNext]) / 2;
+    }
+
+    /// Within the map a cell is its own neighbour, so that nothing is added.
+    private static (int At, int Next) Ends(int index, int count) =>
+        index < 0 ? (0, Math.Min(1, count - 1)) : index >= count ? (count - 1, Math.Max(0, count - 2)) : (index, index);
 
     private static void Through(IReadOnlyList<double> places, double[] values, double[] wanted, Action<int, double> put)
     {

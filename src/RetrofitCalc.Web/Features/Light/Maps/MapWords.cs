@@ -16,7 +16,7 @@ public static class MapWords
         light is null ? $"Proposed: {option}" : $"Proposed: {Mean(light, text)}";
 
     public static string DrawnNow(MapPair pair, double? wanted, LightPlace place, QuantityText text) => string.Concat(
-        $"{LightText.LightUnit}; {pair.RestsOn}.",
+        $"{LightText.LightUnit}; {pair.RestsOn.TrimEnd('.')}.",
         wanted is { } least ? $" Double line: {text.Number(least)}, what {Hours(place, text)} need for the target." : "");
 
     public static string DrawnProposed(MapPair pair, ReadingText lengths, QuantityText text) => pair.Fit is { } fit

@@ -5,6 +5,7 @@ using RetrofitCalc.Files.Surveys;
 using RetrofitCalc.Files.Typing;
 using RetrofitCalc.Web.Shared;
 using RetrofitCalc.Web.Shared.Fields;
+using ReadingTable = RetrofitCalc.Files.Readings.ReadingGrid;
 
 namespace RetrofitCalc.Web.Features.Light.Readings;
 
@@ -56,6 +57,15 @@ public static class ReadingCells
             }
         }
         return new(state, filled, Math.Max(0, state.Drafts.CountUnder(at.Path) - before), outside);
+    }
+
+    /// <summary>A pasted table as a set of its own; cells that are no reading keep what stood in them.</summary>
+    public static EditState AddTable(EditState state, int area, ReadingSet set, ReadingTable table, CultureInfo culture)
+    {
+        var study = LightEdits.Add(state.Study, area, set);
+        var at = new ReadingPlace(area, study.Areas[area].Light!.Readings.Count - 1);
+        var unread = from row in table.Cells.Index() from cell in row.Item.Index() where cell.Item.Value is null && !Read(cell.Item.Typed, set.Unit, culture).Ok select (row.Index, Column: cell.Index, cell.Item.Typed);
+        return unread.Aggregate(new EditState(study, state.Drafts), (after, cell) => Write(after, at, (cell.Index, cell.Column), cell.Typed, culture));
     }
 
     private static ReadingSet Put(ReadingSet set, (int Row, int Column) cell, double? value) => set with

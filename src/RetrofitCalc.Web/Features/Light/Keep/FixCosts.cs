@@ -1,0 +1,42 @@
+using RetrofitCalc.Engine;
+using RetrofitCalc.Engine.CropLight;
+using RetrofitCalc.Engine.Quantities;
+using RetrofitCalc.Engine.Results;
+using RetrofitCalc.Engine.Safety;
+using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Reports;
+
+namespace RetrofitCalc.Web.Features.Light.Keep;
+
+/// <summary>What a way to keep the light does to the whole study, worked out anew with the change in the option.</summary>
+/// <param name="Cost">Yearly cost more than without it, as the strip prints both.</param>
+/// <param name="TooLittle">Stages of the same area that then have too little light: what hangs over a bench lights them all.</param>
+public sealed record FixOutcome(Money Cost, IReadOnlyList<StageLight> TooLittle)
+{
+    /// <summary>"Every stage here then keeps its light." or which do not.</summary>
+    public string Stages => TooLittle switch
+    {
+        [] => "Every stage here then keeps its light.",
+        [var one] => $"Then too little light in {one.Season}, {one.Stage}.",
+        [var first, ..] => FormattableString.Invariant($"Then too little light in {first.Season}, {first.Stage} and {TooLittle.Count - 1} more."),
+    };
+}
+
+/// <summary>Works whole options out, off the page.</summary>
+public static class FixCosts
+{
+    /// <summary>Null where the study with the fix cannot be worked out.</summary>
+    public static FixOutcome? Of(StudyResult result, OptionResult option, (string Area, LightFix Fix) change, SafetyRuleBook rules)
+    {
+        if (Evaluate(LightFixes.Apply(result.Study, option.Option.Id, change.Area, change.Fix), option.Option.Id, rules) is not { } with) return null;
+        var lose = with.Light.Stages.Where(stage => stage.Area == change.Area && stage.Verdict is (LightVerdict.Loses or LightVerdict.KeepsAtFirst));
+        return new(PrintedSums.Cost(with.After) - PrintedSums.Cost(option.After), [.. lose]);
+    }
+
+    /// <summary>One option of a study, alone; null where the study has problems.</summary>
+    public static OptionResult? Evaluate(Study study, string option, SafetyRuleBook rules)
+    {
+        var alone = study with { Options = [.. study.Options.Where(o => o.Id == option)], ChosenOption = option };
+        return StudyEvaluation.Check(alone).Count > 0 ? null : StudyEvaluation.Run(alone, rules).Options[0];
+    }
+}
