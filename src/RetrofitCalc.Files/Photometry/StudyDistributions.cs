@@ -10,12 +10,24 @@ public static class StudyDistributions
 {
     private static readonly string[] SourceLabels = ["TEST", "TESTLAB", "ISSUEDATE", "MANUFAC"];
 
-    /// <summary>A distribution by its id; null when the study has none of it.</summary>
+    /// <summary>A distribution by its id; null when the study has none of it, or it is none: the study's problems then say why.</summary>
     public static LuminousIntensityDistribution? Find(Study study, string? id) =>
-        study.Distributions.FirstOrDefault(file => file.Id == id) is { } found ? Of(found) : null;
+        study.Distributions.FirstOrDefault(file => file.Id == id) is { } found ? Usable(found) : null;
 
     public static LuminousIntensityDistribution Of(StudyDistribution file) =>
         new(file.Type, file.Vertical, file.Horizontal, file.Candelas) { Opening = file.Opening, InputPower = file.InputPower };
+
+    private static LuminousIntensityDistribution? Usable(StudyDistribution file)
+    {
+        try
+        {
+            return Of(file);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
 
     /// <summary>The study with a photometric file more, under an id nobody uses yet: the last of the study's distributions.</summary>
     /// <param name="name">What the page calls it.</param>

@@ -17,16 +17,29 @@ public static class StudySpectra
 
     public static IReadOnlyList<UsableSpectrum> All(Study study) =>
     [
-        .. study.Spectra.Select(own => new UsableSpectrum(own.Id, OwnGroup, Of(own), true)),
+        .. from own in study.Spectra let spectrum = Usable(own) where spectrum is not null select new UsableSpectrum(own.Id, OwnGroup, spectrum, true),
         .. ShippedSpectra.All.Select(shipped => new UsableSpectrum(shipped.Spectrum.Name, shipped.Group, shipped.Spectrum, false)),
     ];
 
-    /// <summary>A spectrum by its id; null when the study names none, or one that is gone.</summary>
+    /// <summary>A spectrum by its id; null when the study names none, one that is gone, or one that is none.</summary>
     public static SpectralDistribution? Find(Study study, string? id) =>
-        id is null ? null : study.Spectra.FirstOrDefault(own => own.Id == id) is { } found ? Of(found) : ShippedSpectra.Find(id);
+        id is null ? null : study.Spectra.FirstOrDefault(own => own.Id == id) is { } found ? Usable(found) : ShippedSpectra.Find(id);
 
     public static SpectralDistribution Of(StudySpectrum own) =>
         new(own.Name, new(own.Nanometres.Zip(own.Values, SpectralSample.Of)), own.Scale, own.Source);
+
+    /// <summary>Null for one a study file brought along that is no spectrum; the study's problems say why.</summary>
+    private static SpectralDistribution? Usable(StudySpectrum own)
+    {
+        try
+        {
+            return Of(own);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
 
     /// <summary>The study with a spectrum more, under an id nobody uses yet.</summary>
     public static Study Add(Study study, SpectralDistribution spectrum, string name)

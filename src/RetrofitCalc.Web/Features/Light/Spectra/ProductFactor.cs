@@ -22,24 +22,33 @@ public sealed record ProductFactor(LuxFactor Factor, double? Uncertainty, string
     public static ProductFactor? Of(Study study, UsedProduct product)
     {
         var light = ProductLights.Of(study, product.Id);
+        if (StudySpectra.Find(study, light.Spectrum) is { } spectrum && FactorOf(spectrum) is { } factor)
+            return new(factor, light.Conversion?.Uncertainty ?? UncertaintyOf(study, light.Spectrum!), spectrum.Name);
         if (light.Conversion is { } chosen)
-            return new(new(chosen.LuxPerMicromole), chosen.Uncertainty, light.Spectrum is { } id ? StudySpectra.Find(study, id)?.Name ?? id : chosen.Source.Source is { Length: > 0 } source ? source : "unsourced");
-        return product is { Flux.Lumens: > 0 and var lumens, Photons.MicromolesPerSecond: > 0 and var photons }
-            ? new(new(lumens / photons), null, "lumens over photons of its sheet")
-            : null;
+            return new(new(chosen.LuxPerMicromole), chosen.Uncertainty, chosen.Source.Source is { Length: > 0 } source ? source : "unsourced");
+        return OfSheet(product) is { } sheet ? new(sheet, null, "lumens over photons of its sheet") : null;
     }
+
+    /// <summary>Lumens over photons of its sheet; null where it gives only one of them.</summary>
+    public static LuxFactor? OfSheet(UsedProduct product) =>
+        product is { Flux.Lumens: > 0 and var lumens, Photons.MicromolesPerSecond: > 0 and var photons } ? new(lumens / photons) : null;
 
     /// <summary>The product with a spectrum: its factor goes with it, since the study is computed without the shipped tables.</summary>
     public static Study UseSpectrum(Study study, string product, string id)
     {
-        if (StudySpectra.Find(study, id) is not { } spectrum || SpectrumFigures.Of(spectrum, ShippedSpectra.Tables).Lux is not { } factor) return study;
-        var own = study.Spectra.Any(taken => taken.Id == id);
+        if (StudySpectra.Find(study, id) is not { } spectrum || FactorOf(spectrum) is not { } factor) return study;
         var source = spectrum.Provenance with { Kind = EvidenceKind.Computed, Source = $"spectrum {spectrum.Name}: {spectrum.Provenance.Source}" };
-        return ProductLights.Change(study, product, light => light with
-        {
-            Spectrum = id,
-            Conversion = new(factor.LuxPerMicromole, own ? OfOwn : OfShipped, source),
-        });
+        return ProductLights.Change(study, product, light => light with { Spectrum = id, Conversion = new(factor.LuxPerMicromole, UncertaintyOf(study, id), source) });
+    }
+
+    private static double UncertaintyOf(Study study, string id) => study.Spectra.Any(own => own.Id == id) ? OfOwn : OfShipped;
+
+    /// <summary>Null where the samples do not reach over 400–700 nm, or hold no light.</summary>
+    private static LuxFactor? FactorOf(SpectralDistribution spectrum)
+    {
+        if (!spectrum.Curve.Covers(PlantBands.Par)) return null;
+        var (lumens, photons) = (spectrum.Light(ShippedSpectra.Tables), spectrum.Photons(PlantBands.Par));
+        return lumens > 0 && photons > 0 ? new(lumens / photons) : null;
     }
 
     public static Study UseFamily(Study study, string product, NamedLuxFactor family) => ProductLights.Change(study, product, light => light with

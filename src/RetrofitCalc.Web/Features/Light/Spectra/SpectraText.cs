@@ -1,5 +1,6 @@
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Spectra;
+using RetrofitCalc.Reports;
 using RetrofitCalc.Web.Shared;
 
 namespace RetrofitCalc.Web.Features.Light.Spectra;
@@ -18,6 +19,14 @@ public static class SpectraText
             _ => $"Spectra of {CountText.Word(unknown).ToLowerInvariant()} products are not known",
         };
     }
+
+    /// <summary>Products whose spectrum and sheet disagree by more than lamps of a family do.</summary>
+    public static IEnumerable<string> Disagreements(IReadOnlyList<UsedProduct> products, Study study, QuantityText text) =>
+        from product in products
+        let sheet = ProductFactor.OfSheet(product)
+        let chosen = ProductFactor.Of(study, product)
+        where sheet is not null && Math.Abs(chosen!.Factor.LuxPerMicromole / sheet.LuxPerMicromole - 1) > ProductFactor.OfShipped
+        select $"{product.Name}: its sheet gives {text.Number(sheet.LuxPerMicromole, 1)} lx for one µmol, {chosen.From} {text.Number(chosen.Factor.LuxPerMicromole, 1)}. Photons are taken from the sheet where it gives them; is it the right spectrum?";
 
     /// <summary>What the values of a file mean, in the words of the page.</summary>
     public static string Unit(SpectrumUnit unit) => unit switch

@@ -101,6 +101,13 @@ public class Photometric_files_of_a_study
         Assert.Equal(1, PhotometryText.Downward(File(Lambertian).Distribution), 1e-9);
     }
 
+    [Fact]
+    public async Task that_are_damaged_within_a_study_are_shown_as_such()
+    {
+        await using var open = await OpenStudy.Of(SmallStudies.TenWithTubes() with { Distributions = [new("x", "Torn", Provenance.None) { Vertical = [0, 90], Horizontal = [0], Candelas = [[1]] }] });
+        Assert.Contains("cannot be drawn", open.Page<PhotometryPage>().Markup, StringComparison.Ordinal);
+    }
+
     // 314 lm against 2,000 lm of the sheet.
     [Fact]
     public void with_other_lumens_than_the_sheet_are_doubted()

@@ -35,6 +35,20 @@ public class Spectra_of_products
         Assert.StartsWith($"spectrum {spectrum}: CIE", light.Conversion.Source.Source, StringComparison.Ordinal);
     }
 
+    // A study file may name the spectrum alone.
+    [Fact]
+    public void a_spectrum_without_a_factor_beside_it_gives_its_own()
+    {
+        var factor = ProductFactor.Of(Study with { Products = [new("lamp") { Spectrum = "FL2" }] }, Lamp)!;
+        Assert.Equal(76.51, factor.Factor.LuxPerMicromole, 0.05);
+        Assert.Equal(0.07, factor.Uncertainty);
+    }
+
+    // 75 lx by the sheet against 76.5 of FL2: no doubt; against 50.3 of incandescent light A: doubt.
+    [Theory, InlineData("FL2", false), InlineData("A", true)]
+    public void a_spectrum_far_from_the_sheet_is_doubted(string spectrum, bool doubted) =>
+        Assert.Equal(doubted, SpectraText.Disagreements([Lamp], Study with { Products = [new("lamp") { Spectrum = spectrum }] }, Text).Any());
+
     [Fact]
     public void a_spectrum_nobody_has_changes_nothing() => Assert.Same(Study, ProductFactor.UseSpectrum(Study, "tube", "no such"));
 

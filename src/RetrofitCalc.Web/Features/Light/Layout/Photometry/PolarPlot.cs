@@ -14,27 +14,30 @@ public sealed record PolarPlot
     /// <summary>The plane across it.</summary>
     public required IReadOnlyList<(double X, double Y)> Across { get; init; }
 
-    /// <summary>Rings by their intensity, the outermost last. [cd]</summary>
+    /// <summary>Rings by their intensity. [cd]</summary>
     public required IReadOnlyList<double> Rings { get; init; }
+
+    /// <summary>Intensity at the edge of the drawing. [cd]</summary>
+    public required double Highest { get; init; }
 
     public static PolarPlot? Of(LuminousIntensityDistribution light)
     {
         var highest = light.Candelas.SelectMany(plane => plane).Max();
         if (light.Type != PhotometricType.C || highest <= 0) return null;
         var step = Round(highest / 3);
-        IReadOnlyList<double> rings = [.. Enumerable.Range(1, (int)Math.Ceiling(highest / step - 1e-9)).Select(i => i * step)];
-        return new() { Rings = rings, Along = Plane(light, 0, rings[^1]), Across = Plane(light, 90, rings[^1]) };
+        IReadOnlyList<double> rings = [.. Enumerable.Range(1, (int)Math.Floor(highest / step + 1e-9)).Select(i => i * step)];
+        return new() { Rings = rings, Highest = highest, Along = Plane(light, 0, highest), Across = Plane(light, 90, highest) };
     }
 
-    public double RadiusOf(double candelas) => candelas / Rings[^1] * Radius;
+    public double RadiusOf(double candelas) => candelas / Highest * Radius;
 
     /// <summary>From straight up on the left, down and around to straight up on the right.</summary>
-    private static IReadOnlyList<(double X, double Y)> Plane(LuminousIntensityDistribution light, double horizontal, double outermost)
+    private static IReadOnlyList<(double X, double Y)> Plane(LuminousIntensityDistribution light, double horizontal, double highest)
     {
         var points = new List<(double, double)>();
         for (var angle = -180.0; angle <= 180; angle += StepDegrees)
         {
-            var intensity = light.IntensityAt(Math.Abs(angle), angle < 0 ? horizontal + 180 : horizontal) / outermost * Radius;
+            var intensity = light.IntensityAt(Math.Abs(angle), angle < 0 ? horizontal + 180 : horizontal) / highest * Radius;
             var (sine, cosine) = Math.SinCos(angle * Math.PI / 180);
             points.Add((Middle + intensity * sine, Middle + intensity * cosine));
         }
