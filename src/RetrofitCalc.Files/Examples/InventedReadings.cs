@@ -13,7 +13,7 @@ namespace RetrofitCalc.Files.Examples;
 /// <remarks>
 /// Each luminaire of the layout is taken to send 0.70 of what its lamps give downwards as a strip and 0.10 all round as a bare tube; shelf
 /// and sides add evenly what 0.05 of it is over the bench. The lamps give their rated photons times the ballast factor, less what wear,
-/// dirt and air at the lamps take by the day of reading. A meter reads that within 3 % either way, as the random numbers of
+/// dirt halfway between two cleanings and air at the lamps take by the day of reading. A meter reads that within 3 % either way, as the random numbers of
 /// <see cref="InventedNumbers"/> say. One reading was taken in the shade of a hand. All of it is invented.
 /// </remarks>
 internal sealed class InventedReadings
@@ -23,7 +23,6 @@ internal sealed class InventedReadings
     private const double RoundShare = 0.10;
     private const double ReflectedShare = 0.05;
     private const double MeterSpread = 0.03;
-    private const double YearsSinceCleaning = 0.5;
     private static readonly LocalDate Day = new(2026, 10, 5);
 
     private readonly StudyContext _context;
@@ -67,7 +66,7 @@ internal sealed class InventedReadings
         {
             var line = _context.Lines.First(counted => counted.Fitted.Line.Id == place.Line).Fitted;
             var output = FittedOutput.Of(line);
-            var each = output.PerLamp!.Value * LightLoss.Of(line, Burned(line), YearsSinceCleaning).Factor;
+            var each = output.PerLamp!.Value * LightLoss.Of(line, Burned(line), light.CleaningMonths / 24.0).Factor;
             for (var lamp = 0; lamp < output.Lamps; lamp++)
             {
                 var (sine, cosine) = Math.SinCos(place.AxisDegrees * Math.PI / 180);

@@ -1,10 +1,12 @@
 using RetrofitCalc.Engine;
 using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.CropLight;
+using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Spectra;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Crops;
 using RetrofitCalc.Files.Examples;
+using RetrofitCalc.Files.Safety;
 using RetrofitCalc.Files.Spectra;
 
 namespace RetrofitCalc.Files.Tests.Examples;
@@ -59,7 +61,7 @@ public class Invented_readings_of_light
     {
         foreach (var (set, row) in LightOf("leafy-greens").Readings.SelectMany(set => set.Values.Index().Select(row => (set, row))))
             for (var column = 0; column < row.Item.Count / 2; column++)
-                if (!(set.Id == "greens-tray" && row.Index == 2 && column == row.Item.Count - 1 - 4))
+                if (!(set.Id == "greens-tray" && row.Index == 2 && (column == 4 || column == row.Item.Count - 1 - 4)))
                     Assert.InRange(row.Item[column]!.Value / row.Item[^(column + 1)]!.Value, 0.97 / 1.03 - 0.01, 1.03 / 0.97 + 0.01);
     }
 
@@ -106,5 +108,24 @@ public class Invented_readings_of_light
         var factor = SpectrumFigures.Of(StudySpectra.Of(Assert.Single(Example.Spectra)), ShippedSpectra.Tables).Lux!;
         Assert.Equal(Example.Catalogue.Luminaires.Single(luminaire => luminaire.Id == "lum-4ft-rack-bar-120").PhotonFlux!.Value.MicromolesPerSecond, factor.ToPhotonFlux(flux).MicromolesPerSecond, 2.0);
         Assert.All([file.Source, Example.Spectra[0].Source], source => Assert.Equal(EvidenceKind.Invented, source.Kind));
+    }
+
+    /// <summary>
+    /// Two tubes of 26.1 µmol/s in place of three lamps leave the greens short; a third would do, 14 W in each of forty luminaires. Nobody has
+    /// read the seedling racks, and the mist bench is left alone.
+    /// </summary>
+    [Fact]
+    public void show_every_verdict_and_a_way_out_that_costs_few_watts()
+    {
+        var light = StudyEvaluation.Run(Example, SafetyRuleFile.Load()).Chosen!.Light;
+        Assert.Equal(
+            [("tissue-culture", LightVerdict.Keeps), ("seedling-racks", LightVerdict.NotKnown), ("leafy-greens", LightVerdict.Loses), ("cuttings-bench", LightVerdict.Unchanged)],
+            light.WorstByArea.Select(stage => (stage.Area, stage.Verdict)));
+        var greens = light.WorstByArea[2];
+        var least = greens.Target!.LeastDaily!.Value.MolesPerSquareMetre;
+        Assert.InRange(greens.Now!.Daily.MolesPerSquareMetre, least, 1.5 * least);
+        Assert.InRange(greens.After!.Daily.MolesPerSquareMetre, 0.5 * least, least);
+        var third = Assert.Single(greens.Fixes, fix => fix.PerLuminaire == 3);
+        Assert.Equal(40 * 14, third.ExtraPower.Watts, 1e-6);
     }
 }
