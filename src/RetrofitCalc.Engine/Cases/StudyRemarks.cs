@@ -12,7 +12,7 @@ public static class StudyRemarks
     /// <summary>The remarks of a study.</summary>
     /// <param name="context">The study's context.</param>
     public static IReadOnlyList<string> Of(StudyContext context) =>
-        [.. OfBaseline(context), .. OfWatts(context), .. MeterRemarks.Of(context), .. OfTariff(context), .. PlantRemarks.Of(context), .. OfSchedules(context), .. OfMoney(context.Study), .. CarbonRemarks.Of(context.Study.Site), .. GapRemarks.Of(context)];
+        [.. OfBaseline(context), .. OfWatts(context), .. MeterRemarks.Of(context), .. OfTariff(context), .. PlantRemarks.Of(context), .. OfSchedules(context), .. OfMoney(context.Study), .. LightRemarks.Of(context), .. CarbonRemarks.Of(context.Study.Site), .. GapRemarks.Of(context)];
 
     private static IEnumerable<string> OfBaseline(StudyContext context)
     {

@@ -37,7 +37,7 @@ internal sealed class BenchChange
     public Area AreaAfter { get; }
 
     /// <summary>Other lamps, more or lower, already tried for stages alike.</summary>
-    public Dictionary<LikeStage, IReadOnlyList<(Results.LightFix Fix, Results.LightVerdict Verdict)>> Tried { get; } = [];
+    public Dictionary<LikeStage, IReadOnlyList<JudgedFix>> Tried { get; } = [];
 
     /// <summary>Lines over the bench.</summary>
     public IReadOnlyList<BenchLine> Lines { get; }

@@ -10,6 +10,7 @@ namespace RetrofitCalc.Engine.CropLight;
 internal static class FixCandidates
 {
     private const double MostTimesAsMany = 4;
+    private const double SameLength = 0.05; // a body is a little longer than its lamps. [m]
 
     /// <summary>All ways; none where no line takes another product.</summary>
     /// <param name="change">The bench and the option.</param>
@@ -32,8 +33,11 @@ internal static class FixCandidates
         var used = lines.Select(line => line.NewProduct.Id).ToHashSet();
         var replaced = string.Join(", ", lines.Select(line => line.NewProduct.Name).Distinct());
         return catalogue.Tubes.Concat<Replacement>(catalogue.Luminaires).Where(product => !product.Retired && !used.Contains(product.Id))
-            .Select(product => draft with { Product = product.Id, Text = $"{product.Name} instead of {replaced}" });
+            .Select(product => draft with { Product = product.Id, Text = $"{product.Name} instead of {replaced}", WatchOut = IsLonger(product, lines) ? "Longer than what hangs there now: see whether it fits." : "" });
     }
+
+    private static bool IsLonger(Replacement product, List<BenchLine> lines) => product is ReadyWiredLuminaire
+        && lines.Any(line => line.OldProduct is Lamp lamp && product.Length.Metres > lamp.Length.Metres + SameLength);
 
     /// <summary>More tubes in each luminaire, up to the lampholders there are, or more luminaires for each old one, by halves.</summary>
     private static IEnumerable<LightFix> More(List<BenchLine> lines, StageLight lost, LightFix draft)
@@ -61,4 +65,8 @@ internal static class FixCandidates
             : 1 / (1 + lost.Change!.Value);
         return double.IsFinite(wanted) ? wanted : null;
     }
+
+    /// <summary>How many times as much light would do while what is fitted is new; null in the dark, or without a target. [unitless]</summary>
+    public static double? ShortWhenNew(StageLight lost) =>
+        LightWanted.Least(lost.Target, lost.Photoperiod) is { } least && lost.After!.Mean > PhotonFluxDensity.Zero ? least / lost.After.Mean : null;
 }

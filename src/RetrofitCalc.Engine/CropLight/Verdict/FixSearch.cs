@@ -8,8 +8,12 @@ namespace RetrofitCalc.Engine.CropLight;
 internal static class FixSearch
 {
     private const int MostOffered = 4;
+    private const string AtFirst = "Enough when new, too little before lamps or tubes are due.";
 
-    /// <summary>The best ways, least watts first; those that keep the light to the end before those that keep it at first.</summary>
+    /// <summary>
+    /// The best ways, least watts first; those that keep the light to the end before those that keep it at first. Ways that give more light than the crop
+    /// is said to want are offered only where there is no other.
+    /// </summary>
     /// <param name="change">The bench and the option.</param>
     /// <param name="season">Name of the season.</param>
     /// <param name="stage">The stage as it is, and as the option lights it.</param>
@@ -21,17 +25,17 @@ internal static class FixSearch
         var trial = new FixTrial(change, season, lost);
         var like = new LikeStage(stage.Now.LitStep, stage.Now.Dimming, lost.Now!.Daily, stage.After.LitStep, stage.After.Dimming, lost.Photoperiod, lost.Target);
         if (!change.Tried.TryGetValue(like, out var hung))
-            change.Tried[like] = hung = [.. FixCandidates.Of(change, trial, lost).Select(trial.Judged).OfType<(LightFix, LightVerdict)>()];
-        return Best([.. hung, .. FixStages.Of(change, season, stage, lost).Select(trial.Judged).OfType<(LightFix, LightVerdict)>()], lost);
+            change.Tried[like] = hung = [.. FixCandidates.Of(change, trial, lost).Select(trial.Judged).OfType<JudgedFix>()];
+        return Best([.. hung, .. FixStages.Of(change, season, stage, lost).Select(trial.Judged).OfType<JudgedFix>()], lost);
     }
 
-    private static IReadOnlyList<LightFix> Best(IReadOnlyList<(LightFix Fix, LightVerdict Verdict)> tried, StageLight lost)
+    private static IReadOnlyList<LightFix> Best(IReadOnlyList<JudgedFix> tried, StageLight lost)
     {
-        var keeping = tried.Where(each => each.Verdict == LightVerdict.Keeps).Select(each => each.Fix).ToList();
-        if (keeping.Count == 0 && lost.Verdict == LightVerdict.Loses)
-            keeping = [.. tried.Where(each => each.Verdict == LightVerdict.KeepsAtFirst)
-                .Select(each => each.Fix with { WatchOut = Joined("Enough when new, too little before lamps or tubes are due.", each.Fix.WatchOut) })];
-        return [.. keeping.OrderBy(fix => fix.ExtraPower.Watts).ThenBy(fix => fix.ExtraKilowattHours).Take(MostOffered)];
+        var helping = tried.Where(each => each.Verdict == LightVerdict.Keeps || (each.Verdict == LightVerdict.KeepsAtFirst && lost.Verdict == LightVerdict.Loses)).ToList();
+        var moderate = helping.Where(each => !each.TooMuch).ToList();
+        return [.. (moderate.Count > 0 ? moderate : helping)
+            .OrderBy(each => each.Verdict == LightVerdict.Keeps ? 0 : 1).ThenBy(each => each.Fix.ExtraPower.Watts).ThenBy(each => each.Fix.ExtraKilowattHours)
+            .Take(MostOffered).Select(each => each.Verdict == LightVerdict.Keeps ? each.Fix : each.Fix with { WatchOut = Joined(AtFirst, each.Fix.WatchOut) })];
     }
 
     /// <summary>Sentences beside each other.</summary>
@@ -42,6 +46,12 @@ internal static class FixSearch
 /// <summary>What a stage must share with another for the same lamps to keep its light.</summary>
 internal sealed record LikeStage(
     string? NowStep, double NowDimming, DailyLight NowDaily, string? Step, double Dimming, Quantities.OperatingTime Photoperiod, LightTarget? Target);
+
+/// <summary>A change, and what comes of it.</summary>
+/// <param name="Fix">The change with its figures.</param>
+/// <param name="Verdict">The verdict with it.</param>
+/// <param name="TooMuch">Whether it gives more light than the crop is said to want.</param>
+internal sealed record JudgedFix(LightFix Fix, LightVerdict Verdict, bool TooMuch);
 
 /// <summary>Tries a change to an option on one bench.</summary>
 /// <param name="change">The bench and the option as it is.</param>
@@ -70,25 +80,23 @@ internal sealed class FixTrial(BenchChange change, string season, StageLight los
 
     /// <summary>The change with its figures, and the verdict with it; null where it does not fit or its light is not known.</summary>
     /// <param name="fix">The change.</param>
-    public (LightFix Fix, LightVerdict Verdict)? Judged(LightFix fix)
+    public JudgedFix? Judged(LightFix fix)
     {
         if (Tried(fix) is not { Light.After: { } light } tried)
             return null;
+        var tooMuch = LightWanted.Most(tried.Light.Target, tried.Light.Photoperiod) is { } most && light.Mean > most;
         var filled = fix with
         {
             Light = light,
             ExtraPower = Quantities.Power.FromWatts(BenchPower.Connected(tried.Change).Watts - _without.Watts),
             ExtraKilowattHours = BenchPower.KilowattHours(tried.Change) - _without.KilowattHours,
-            WatchOut = FixSearch.Joined(fix.WatchOut, Evenness(light), TooMuch(tried.Light)),
+            WatchOut = FixSearch.Joined(fix.WatchOut, Evenness(light), tooMuch ? $"More light than {lost.Target!.Crop} is said to want." : ""),
         };
-        return (filled, tried.Light.Verdict);
+        return new(filled, tried.Light.Verdict, tooMuch);
     }
 
     private string Evenness(LightFigures light) =>
         light.MinimumToMean is { } with && lost.After!.MinimumToMean is { } without && with < LeastEven && without - with > NoticedLess
             ? FormattableString.Invariant($"Less even: the lowest light is {with:0.00} of the mean, {without:0.00} without it.")
             : "";
-
-    private static string TooMuch(StageLight stage) =>
-        LightWanted.Most(stage.Target, stage.Photoperiod) is { } most && stage.After!.Mean > most ? $"More light than {stage.Target!.Crop} is said to want." : "";
 }

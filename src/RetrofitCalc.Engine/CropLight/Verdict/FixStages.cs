@@ -48,16 +48,21 @@ internal static class FixStages
         return [draft with { Stage = draft.Stage! with { Dimming = level }, Text = $"Dimmed to {LightAsk.Percent(level)} instead of {LightAsk.Percent(stage.Dimming)}" }];
     }
 
-    /// <summary>Never for a crop that answers to the length of the day.</summary>
+    /// <summary>Never for a crop that answers to the length of the day. Enough to the end, or where the crop does not bear that, enough at first.</summary>
     private static IEnumerable<LightFix> Longer(Stage stage, StageLight lost, LightFix draft)
     {
-        if (lost.Target?.DayLength is DayLengthResponse.ShortDay or DayLengthResponse.LongDay || FixCandidates.Short(lost) is not { } times)
-            yield break;
-        var hours = Math.Ceiling(lost.Photoperiod.Hours * times / QuarterHour - 1e-9) * QuarterHour;
-        if (hours <= lost.Photoperiod.Hours || hours > (lost.Target?.MostHours?.Hours ?? MostHours))
-            yield break;
+        if (lost.Target?.DayLength is DayLengthResponse.ShortDay or DayLengthResponse.LongDay)
+            return [];
+        var most = lost.Target?.MostHours?.Hours ?? MostHours;
+        double?[] wanted = [FixCandidates.Short(lost), FixCandidates.ShortWhenNew(lost)];
+        return [.. wanted.OfType<double>().Select(times => Math.Ceiling(lost.Photoperiod.Hours * times / QuarterHour - 1e-9) * QuarterHour)
+            .Where(hours => hours > lost.Photoperiod.Hours && hours <= most).Take(1).Select(hours => Lit(stage, hours, lost, draft))];
+    }
+
+    private static LightFix Lit(Stage stage, double hours, StageLight lost, LightFix draft)
+    {
         var off = stage.LightsOn.PlusMinutes((long)Math.Round(hours * 60));
-        yield return draft with
+        return draft with
         {
             Stage = draft.Stage! with { LightsOff = off },
             Text = FormattableString.Invariant($"Lit {hours:0.##} h a day instead of {lost.Photoperiod.Hours:0.##} h: until {off.Hour:00}:{off.Minute:00}"),

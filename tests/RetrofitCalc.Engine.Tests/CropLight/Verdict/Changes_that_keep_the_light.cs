@@ -82,6 +82,25 @@ public class Changes_that_keep_the_light
         Assert.Equal(876, step.ExtraKilowattHours, 1e-6);
     }
 
+    // 0.95 of the light now: the same tubes give 1 when new and 0.7 at the end, the strong ones 1.25 and 0.875; nothing keeps it to the end within 20 h and 20 cm but lower lamps.
+    [Fact]
+    public void that_keep_it_at_first_come_last_and_say_so()
+    {
+        var fixes = Wanting(0.95).Verdict().Fixes;
+        Assert.Equal(["same", "strong"], fixes.Where(fix => fix.WatchOut.StartsWith("Enough when new", StringComparison.Ordinal)).Select(fix => fix.Product).OfType<string>().Where(id => id != "bar"));
+        Assert.DoesNotContain(fixes.SkipWhile(fix => !fix.WatchOut.StartsWith("Enough when new", StringComparison.Ordinal)), fix => !fix.WatchOut.StartsWith("Enough when new", StringComparison.Ordinal));
+    }
+
+    // At most 0.8 of the light now is wanted: the tubes that give 1 and 1.25 of it are left out while others do.
+    [Fact]
+    public void give_no_more_than_the_crop_wants_where_there_is_a_choice()
+    {
+        var now = SampleBench.Study.Verdict().Now!.Daily.MolesPerSquareMetre;
+        var fixes = Wanting(0.54, target => target with { MostDaily = DailyLight.FromMolesPerSquareMetre(0.8 * now) }).Verdict().Fixes;
+        Assert.DoesNotContain(fixes, fix => fix.Product is "same" or "strong");
+        Assert.NotEmpty(fixes);
+    }
+
     [Fact]
     public void are_not_offered_where_nothing_is_lost() => Assert.Empty(Wanting(0.4).Verdict().Fixes);
 
