@@ -5,6 +5,7 @@ using NodaTime.Text;
 using RetrofitCalc.Engine;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Safety;
+using RetrofitCalc.Files.Spectra;
 using RetrofitCalc.Files.Studies;
 using RetrofitCalc.Reports;
 
@@ -43,7 +44,7 @@ internal static class ReportCommand
             return ExitCode.ProblemsInInput;
         }
         var result = StudyEvaluation.Run(study with { ChosenOption = asked.GetValue(Chosen) ?? study.ChosenOption }, SafetyRuleFile.Load());
-        var summary = BudgetSummary.From(result, new SummaryRequest { Date = Day(asked.GetValue(Date)), Rules = SafetyRuleFile.Load() });
+        var summary = BudgetSummary.From(result, new SummaryRequest { Date = Day(asked.GetValue(Date)), Rules = SafetyRuleFile.Load(), Spectra = ProductSpectra.Of(result.Study, null) });
         Save(Pdf, output => SummaryPdf.Write(summary, StudyFile.Write(study), output));
         Save(Xlsx, output => SummaryWorkbook.Write(summary, result, output));
         Save(Csv, output =>

@@ -22,6 +22,7 @@ public static class SummaryPdf
             annexes.SetInputs(chartsToo: !board.ChartsFit);
             annexes.SetAssumptions();
             new ChecklistSheets(sheets, summary.Safety).Set("Annex C: safety notices and checklist");
+            if (summary.Light is { } light) new LightSheets(sheets, light).Set();
             sheets.Document.AddEmbeddedFile(AttachmentName, new MemoryStream(studyFile.ToArray()));
         });
     }

@@ -4,6 +4,7 @@ using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Examples;
 using RetrofitCalc.Files.Safety;
+using RetrofitCalc.Files.Spectra;
 using RetrofitCalc.Files.Studies;
 
 namespace RetrofitCalc.Reports.Tests;
@@ -16,6 +17,7 @@ internal static class Samples
         Date = new LocalDate(2026, 11, 25),
         Rules = SafetyRuleFile.Load(),
         Revision = 3,
+        Spectra = ProductSpectra.Of(WorkedExample.Load(), null),
     };
 
     public static StudyResult Quillmere { get; } = StudyEvaluation.Run(WorkedExample.Load(), Request.Rules);

@@ -64,6 +64,9 @@ public sealed record BudgetSummary
     /// <summary>Annex C.</summary>
     public required SafetySheets Safety { get; init; }
 
+    /// <summary>Annex D; null where there is no light to speak of.</summary>
+    public required LightAnnex? Light { get; init; }
+
     public required SummaryDrawings Drawings { get; init; }
 
     /// <summary>Conventions printed at the foot of the first page.</summary>

@@ -30,6 +30,7 @@ internal static class SummaryComposition
         Inputs = InputsAnnex.Of(context),
         Assumptions = AssumptionsAnnex.Of(context),
         Safety = SafetyAnnex.Of(context),
+        Light = LightAnnex.Of(context),
         Drawings = Drawing.Of(context),
         Conventions = Conventions(context),
     };

@@ -1,5 +1,6 @@
 using NodaTime;
 using RetrofitCalc.Engine.Safety;
+using RetrofitCalc.Engine.Spectra;
 
 namespace RetrofitCalc.Reports;
 
@@ -23,6 +24,9 @@ public sealed record SummaryRequest
 
     /// <summary>Id of the option asked for; null for the one the study names.</summary>
     public string? Option { get; init; }
+
+    /// <summary>Spectra of the lamps in use and of those proposed; none leaves that part of the light annex out.</summary>
+    public IReadOnlyList<ProductSpectrum> Spectra { get; init; } = [];
 
     /// <summary>Units of lengths; null for the usual ones of the site.</summary>
     public UnitSystem? Units { get; init; }

@@ -5,6 +5,7 @@ using RetrofitCalc.Engine;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Safety;
 using RetrofitCalc.Engine.Studies;
+using RetrofitCalc.Files.Spectra;
 using RetrofitCalc.Files.Studies;
 using RetrofitCalc.Reports;
 
@@ -25,7 +26,7 @@ public sealed record Edition(Study Study, bool Issued, int Revision, LocalDate D
     public string FileName => $"{Safe(Study.Name)}-{LocalDatePattern.Iso.Format(Date)}{(Issued ? $"-revision-{Revision}" : "-draft")}";
 
     public SummaryRequest Request(SafetyRuleBook rules) =>
-        new() { Date = Date, Rules = rules, ForWhom = ForWhom, Issued = Issued, Revision = Revision, Option = Option };
+        new() { Date = Date, Rules = rules, ForWhom = ForWhom, Issued = Issued, Revision = Revision, Option = Option, Spectra = ProductSpectra.Of(Study, Option) };
 
     private static string Safe(string name)
     {
