@@ -71,7 +71,7 @@ internal static class StageJudge
     private static LightVerdict Verdict(StageLight stage, PhotonFluxDensity? least)
     {
         if (least is not { } wanted)
-            return -stage.Change - stage.ChangeUncertainty > LeastLoss ? LightVerdict.Loses : LightVerdict.Keeps;
+            return -stage.Change > LeastLoss ? LightVerdict.Loses : LightVerdict.Keeps;
         if (IsBelow(stage.After!.Mean, wanted))
             return stage.Change < -Same ? LightVerdict.Loses : LightVerdict.Keeps;
         return IsBelow(stage.AtEnd!.Mean, wanted) ? LightVerdict.KeepsAtFirst : LightVerdict.Keeps;
