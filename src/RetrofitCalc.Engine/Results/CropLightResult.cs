@@ -28,9 +28,9 @@ public sealed record CropLightResult(IReadOnlyList<StageLight> Stages, IReadOnly
     /// <remarks>Losing is worst, then not known, then enough at first, keeping, unchanged.</remarks>
     public LightVerdict? Worst => Stages.Count == 0 ? null : Stages.Select(stage => stage.Verdict).MaxBy(Rank);
 
-    /// <summary>Growing areas by their worst stage, in the study's order.</summary>
+    /// <summary>Growing areas by their worst stage, in the study's order: of stages that lose, one that misses its target before one that has none.</summary>
     public IReadOnlyList<StageLight> WorstByArea =>
-        [.. Stages.GroupBy(stage => stage.Area).Select(area => area.MaxBy(stage => (Rank(stage.Verdict), -stage.Change ?? 0))!)];
+        [.. Stages.GroupBy(stage => stage.Area).Select(area => area.MaxBy(stage => (Rank(stage.Verdict), stage.Target is not null, -stage.Change ?? 0))!)];
 
     /// <summary>The same, the worst area first.</summary>
     public IReadOnlyList<StageLight> WorstFirst => [.. WorstByArea.OrderByDescending(stage => Rank(stage.Verdict)).ThenBy(stage => stage.Change ?? 0)];
