@@ -74,6 +74,7 @@ public class A_catalogue_file
     /// <summary>Any number within what an entry may hold.</summary>
     private static Lamp Possible(Lamp lamp) => lamp with
     {
+        MeanOverInitial = lamp.MeanOverInitial is { } mean ? Math.Clamp(mean, 0.3, 1) : null,
         ArcPower = lamp.ArcPower is { } arc ? Power.FromWatts(Math.Clamp(arc.Watts, 0.1, 1e6)) : null,
         Price = lamp.Price is { } price ? Money.FromUnits(Math.Clamp(price.Units, 0, 1e6)) : null,
         Lives = [.. lamp.Lives.Select(life => life with { Life = OperatingTime.FromHours(Math.Clamp(life.Life.Hours, 100, 1e6)) })],
