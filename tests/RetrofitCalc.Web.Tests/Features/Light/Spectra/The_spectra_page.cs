@@ -96,6 +96,15 @@ public class The_spectra_page
     }
 
     [Fact]
+    public async Task offers_products_no_spectrum_that_cannot_tell_photons_from_lux()
+    {
+        await using var open = await OpenStudy.Of(SmallStudies.TenWithTubes() with { Spectra = [new("red", "Red end", new(EvidenceKind.Invented, "invented")) { Nanometres = [600, 700], Values = [1, 1] }] });
+        var option = open.Page<SpectraPage>().Find("select[aria-label^='Spectrum of 4 ft T8 direct-wire tube, 18 W'] option[value='s:red']");
+        Assert.True(option.HasAttribute("disabled"));
+        Assert.Equal("Red end – does not reach over 400–700 nm", option.TextContent);
+    }
+
+    [Fact]
     public async Task lists_every_shipped_spectrum_with_its_source_and_licence()
     {
         await using var open = await OpenStudy.Of(SmallStudies.OneRack());
