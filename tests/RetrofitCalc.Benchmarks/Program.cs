@@ -11,5 +11,7 @@ else if (args is ["side-by-side"])
     BillsSideBySide.Print();
 else if (args is ["light-side-by-side"])
     LightSideBySide.Print();
+else if (args is ["draws"])
+    DrawsSideBySide.Print();
 else
     BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Study_evaluation).Assembly).Run(args);

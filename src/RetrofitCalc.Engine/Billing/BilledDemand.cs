@@ -23,17 +23,27 @@ internal sealed class BilledDemand(Tariff tariff, IReadOnlyList<MeteredMonth> mo
     {
         if (tariff.Demand[charge].Ratchet is not { } ratchet)
             return peak;
-        return Earlier(index, ratchet.Months)
-            .Where(month => ratchet.PeakMonths.Count == 0 || ratchet.PeakMonths.Contains(month.Month.Month))
-            .SelectMany(month => ratchet.AcrossCharges ? month.Peaks : [month.Peaks[charge]])
-            .Select(earlier => (earlier ?? Power.Zero) * ratchet.Share)
-            .Append(peak).Max();
+        var highest = peak;
+        foreach (var month in Earlier(index, ratchet.Months))
+            if (ratchet.PeakMonths.Count == 0 || ratchet.PeakMonths.Contains(month.Month.Month))
+                highest = Higher(highest, (ratchet.AcrossCharges ? Highest(month.Peaks) : month.Peaks[charge] ?? Power.Zero) * ratchet.Share);
+        return highest;
     }
+
+    private static Power Highest(IReadOnlyList<Power?> peaks)
+    {
+        var highest = Power.Zero;
+        foreach (var peak in peaks)
+            highest = Higher(highest, peak ?? Power.Zero);
+        return highest;
+    }
+
+    private static Power Higher(Power one, Power other) => one < other ? other : one;
 
     private IEnumerable<MeteredMonth> Earlier(int index, int count)
     {
         // A steady year follows itself, but no month precedes itself.
-        var before = terms.Before ?? [.. months.Skip(index + 1)];
+        var before = terms.Before ?? months;
         var first = terms.Before is null ? index - months.Count + 1 : -before.Count;
         for (var at = index - 1; at >= index - count && at >= first; at--)
             yield return at >= 0 ? months[at] : before[before.Count + at];

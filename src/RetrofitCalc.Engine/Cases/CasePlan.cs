@@ -19,7 +19,8 @@ public sealed class CasePlan
     private readonly OptionCosts? _costs;
     private readonly LineLoad[] _loads;
     private readonly SlotLoads _slots;
-    private readonly Dictionary<(double Hours, double FluorescentLife, double ReplacementLife), IReadOnlyList<Money>> _replacements = [];
+    private readonly bool _isPresent;
+    private readonly Recent<(double Hours, double FluorescentLife, double ReplacementLife), IReadOnlyList<Money>> _replacements;
 
     /// <summary>Resolves the lines.</summary>
     /// <param name="context">The study's context.</param>
@@ -28,16 +29,17 @@ public sealed class CasePlan
     /// <param name="costs">Rates of the option; null for the lighting kept as it is.</param>
     public CasePlan(StudyContext context, string name, IReadOnlyDictionary<string, Measure> measures, OptionCosts? costs)
     {
-        (_context, _name, _costs) = (context, name, costs);
+        (_context, _name, _costs, _replacements) = (context, name, costs, NewReplacements());
         Fitted = FittedLines.Of(context, measures, out var refused);
         Refused = refused;
         _loads = CaseLines.Loads(context, Fitted);
         _slots = new(context, Fitted, _loads, [.. context.Lines.Select(line => line.Area)]);
+        _isPresent = context.IsLitAsToday && Fitted.SequenceEqual(context.Lines.Select(line => line.Fitted), ReferenceEqualityComparer.Instance);
     }
 
     private CasePlan(CasePlan like, IReadOnlyList<FittedLine> fitted)
     {
-        (_context, _name, _costs, Fitted, Refused) = (like._context, like._name, like._costs, fitted, like.Refused);
+        (_context, _name, _costs, Fitted, Refused, _replacements) = (like._context, like._name, like._costs, fitted, like.Refused, NewReplacements());
         _loads = CaseLines.Loads(_context, Fitted);
         _slots = new(_context, Fitted, _loads, [.. _context.Lines.Select(line => line.Area)]);
     }
@@ -85,14 +87,14 @@ public sealed class CasePlan
 
     internal (CaseSums Sums, CaseBills Bills) Sums(Perturbation perturbation)
     {
-        var load = new CaseLoad(_context, _slots, perturbation);
+        var load = LoadUnder(perturbation);
         var bills = new CaseBills(_context, load, perturbation);
         return (new(_context, load, LightingCost.Of(bills.Steady, bills.Rest, load.CellKilowattHours, _context.Load.Tariff)), bills);
     }
 
     /// <summary>Bills of the first year after the present lighting, likely case.</summary>
     internal IReadOnlyList<MonthlyBill> FirstYearBills() =>
-        new CaseBills(_context, new(_context, _slots, Perturbation.None), Perturbation.None).FirstYear;
+        new CaseBills(_context, LoadUnder(Perturbation.None), Perturbation.None).FirstYear;
 
     internal StudyContext Context => _context;
 
@@ -101,7 +103,7 @@ public sealed class CasePlan
     /// <param name="trace">Recorder; null when nobody asks.</param>
     public CaseTotals Totals(Perturbation perturbation, Trace? trace = null)
     {
-        var load = new CaseLoad(_context, _slots, perturbation);
+        var load = LoadUnder(perturbation);
         var bills = new CaseBills(_context, load, perturbation);
         var (whole, rest) = (CaseBills.Total(bills.Steady), CaseBills.Total(bills.Rest));
         var fuel = load.FuelSaved;
@@ -109,8 +111,12 @@ public sealed class CasePlan
         trace?.Add("Yearly cost of the lighting", "cost = bill(whole meter) − bill(without lighting and plant) − fuel saved (E-09)",
             [new("bill of the whole meter", whole.Units, "currency"), new("bill without lighting and plant", rest.Units, "currency"), new("fuel saved", fuel.Units, "currency")],
             new("cost", cost.Units, "currency"), _context.Study.Tariff.Source.Source);
-        return new(cost, CaseBills.Total(bills.FirstYear) - rest - fuel, load.Lighting, ReplacementsByYear(perturbation));
+        return new(cost, CaseBills.Total(bills.FirstYear) - rest - fuel, load.Lighting, _replacements.Of((perturbation.Hours, perturbation.FluorescentLife, perturbation.ReplacementLife)));
     }
+
+    /// <summary>The present lighting is worked out once for itself and for what else is on the meter.</summary>
+    private CaseLoad LoadUnder(Perturbation perturbation) =>
+        _isPresent ? _context.PresentUnder(perturbation).Lighting : new(_context, _slots, perturbation);
 
     private LineOperation[] Operations(double hoursFactor) => [.. _context.LitAreas.Select((area, index) =>
         area.LineOperation(hoursFactor) with { HoursBefore = _context.LitAreas[_context.TodayOf(index)].LineOperation(hoursFactor).Hours })];
@@ -141,11 +147,11 @@ public sealed class CasePlan
         return lines;
     }
 
+    private Recent<(double Hours, double FluorescentLife, double ReplacementLife), IReadOnlyList<Money>> NewReplacements() =>
+        new(key => ReplacementsByYear(new() { Hours = key.Hours, FluorescentLife = key.FluorescentLife, ReplacementLife = key.ReplacementLife }));
+
     private IReadOnlyList<Money> ReplacementsByYear(Perturbation perturbation)
     {
-        var key = (perturbation.Hours, perturbation.FluorescentLife, perturbation.ReplacementLife);
-        if (_replacements.TryGetValue(key, out var known))
-            return known;
         var years = new Money[_context.Study.Assumptions.StudyYears];
         var operations = Operations(perturbation.Hours);
         for (var i = 0; i < Fitted.Count; i++)
@@ -153,7 +159,7 @@ public sealed class CasePlan
             var clocks = WearClocks.Of(Fitted[i], operations[_context.Lines[i].Area], _context.Study.Assumptions, perturbation);
             ReplacementCalendar.AddTo(years, Fitted[i], clocks, _context.Study.Assumptions, _costs);
         }
-        return _replacements[key] = years;
+        return years;
     }
 
     private static ShareFigures WithPower(ShareFigures figures, AreaOperation area, Power connected, Power loss)

@@ -15,7 +15,7 @@ internal sealed class PresentMeter
         _context = context;
         Lighting = new(context, present, perturbation);
         Rest = new(context, Lighting);
-        Months = MeteredYear.Of(context.Load, Rest, Lighting).Months;
+        Metered = MeteredYear.Of(context.Load, Rest, Lighting);
     }
 
     /// <summary>The present lighting.</summary>
@@ -25,7 +25,7 @@ internal sealed class PresentMeter
     public RestOfMeter Rest { get; }
 
     /// <summary>What the meter shows now: a ratchet remembers these months in the first year after a change.</summary>
-    public IReadOnlyList<MeteredMonth> Months { get; }
+    public MeteredYear Metered { get; }
 
     /// <summary>Bills of the rest of the meter alone.</summary>
     /// <param name="terms">Terms of a steady year.</param>

@@ -16,8 +16,7 @@ public sealed class StudyContext
 {
     private readonly Dictionary<(int Area, SetUpModel Model, FittingKind Kind), double[]> _modeShares = [];
     private readonly Dictionary<(Type Kind, string Product, int Count), InputPower> _inputs = [];
-    private readonly Dictionary<(double Watts, double Hours), PresentMeter> _present = [];
-    private readonly SlotLoads _presentSlots;
+    private readonly Recent<(double Watts, double Hours), PresentMeter> _present;
     private readonly List<AreaOperation> _today;
     private MeterComparison? _comparison;
 
@@ -45,7 +44,8 @@ public sealed class StudyContext
         var areaIndex = lit.Index().ToDictionary(area => area.Item.Area.Id, area => area.Index);
         Lines = [.. countable.Select(line => Count(line, areaIndex[line.Area]))];
         var present = _today.Count == 0 ? Lines : [.. countable.Zip(Lines, (line, changed) => TodayOf(changed.Area) is var area && area == changed.Area ? changed : Count(line, area))];
-        _presentSlots = new(this, [.. present.Select(line => line.Fitted)], [.. present.Select(line => line.Load)], [.. present.Select(line => line.Area)]);
+        SlotLoads slots = new(this, [.. present.Select(line => line.Fitted)], [.. present.Select(line => line.Load)], [.. present.Select(line => line.Area)]);
+        _present = new(key => new(this, slots, new() { ExistingWatts = key.Watts, Hours = key.Hours }));
     }
 
     /// <summary>The study.</summary>
@@ -104,18 +104,15 @@ public sealed class StudyContext
     internal int TodayOf(int areaIndex) =>
         _today.FindIndex(today => today.Area.Id == LitAreas[areaIndex].Area.Id) is >= 0 and var at ? LitAreas.Count - _today.Count + at : areaIndex;
 
+    /// <summary>Whether every area is lit as it is today.</summary>
+    internal bool IsLitAsToday => _today.Count == 0;
+
     /// <summary>How the survey stands to the meter; null without meter data.</summary>
     public MeterComparison? Comparison => _comparison ??= MeterComparisons.Of(this);
 
     /// <summary>The meter with the present lighting on it.</summary>
     /// <param name="perturbation">Factors on uncertain inputs; those of the present lighting count.</param>
-    internal PresentMeter PresentUnder(Perturbation perturbation)
-    {
-        var key = (perturbation.ExistingWatts, perturbation.Hours);
-        if (!_present.TryGetValue(key, out var present))
-            _present[key] = present = new(this, _presentSlots, perturbation);
-        return present;
-    }
+    internal PresentMeter PresentUnder(Perturbation perturbation) => _present.Of((perturbation.ExistingWatts, perturbation.Hours));
 
     /// <summary>Share of its connected power that a fitting draws in each mode of its area, all lamps working.</summary>
     /// <param name="areaIndex">Index among the lit areas.</param>

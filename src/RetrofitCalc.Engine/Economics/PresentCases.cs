@@ -6,14 +6,14 @@ using RetrofitCalc.Engine.Uncertainty;
 
 namespace RetrofitCalc.Engine.Economics;
 
-/// <summary>The present lighting under every set of inputs asked for, each worked out once and shared by all options.</summary>
+/// <summary>The present lighting under every set of inputs asked for, worked out once and shared by all options.</summary>
 public sealed class PresentCases
 {
     private static readonly Dictionary<string, Measure> Kept = [];
 
     private readonly CasePlan _plan;
     private readonly Lazy<LightingCase> _likely;
-    private readonly Dictionary<Perturbation, CaseTotals> _totals = [];
+    private readonly Recent<Perturbation, CaseTotals> _totals;
 
     /// <summary>Resolves the present lighting.</summary>
     /// <param name="context">The study's context.</param>
@@ -22,6 +22,7 @@ public sealed class PresentCases
         Context = context;
         _plan = new(context, CaseEvaluation.Now, Kept, null);
         _likely = new(() => _plan.Evaluate(Perturbation.None));
+        _totals = new(perturbation => _plan.Totals(perturbation));
         Fitted = _plan.Fitted.ToDictionary(line => line.Line.Id);
     }
 
@@ -36,10 +37,5 @@ public sealed class PresentCases
 
     /// <summary>The present lighting's sums under some inputs.</summary>
     /// <param name="perturbation">Factors on uncertain inputs.</param>
-    public CaseTotals Under(Perturbation perturbation)
-    {
-        if (!_totals.TryGetValue(perturbation, out var found))
-            _totals[perturbation] = found = _plan.Totals(perturbation);
-        return found;
-    }
+    public CaseTotals Under(Perturbation perturbation) => _totals.Of(perturbation);
 }

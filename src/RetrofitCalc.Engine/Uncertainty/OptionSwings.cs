@@ -22,7 +22,7 @@ internal static class OptionSwings
         var moves = (from input in UncertainInput.All
                      let width = input.Width(assumptions)
                      where width > 0
-                     let move = new Move(input, model.Under(input.At(1 - width)), likely, model.Under(input.At(1 + width)))
+                     let move = Move.Of(input, width, model, likely)
                      where move.ChangesAnything
                      orderby move.ShareSpread descending, move.WorthSpread descending
                      select move).ToList();
@@ -33,6 +33,10 @@ internal static class OptionSwings
             Combined(moves, likely, outcome => outcome.FirstCost.Total),
             [.. moves.Select(move => SwingOf(move, moves))]);
     }
+
+    /// <summary>Whether an input changes any net flow when moved to the ends of its range.</summary>
+    public static bool Changes(OptionModel model, UncertainInput input, OptionOutcome likely, Assumptions assumptions) =>
+        Move.Of(input, input.Width(assumptions), model, likely).ChangesAnything;
 
     private static Swing SwingOf(Move move, List<Move> all) => new(
         move.Input.Key, move.Input.Name, move.Input.Ask,
@@ -73,6 +77,9 @@ internal static class OptionSwings
 
     private sealed record Move(UncertainInput Input, OptionOutcome Low, OptionOutcome Likely, OptionOutcome High)
     {
+        public static Move Of(UncertainInput input, double width, OptionModel model, OptionOutcome likely) =>
+            new(input, model.Under(input.At(1 - width)), likely, model.Under(input.At(1 + width)));
+
         public double ShareSpread { get; } =
             Math.Abs((PaybackTime.RecoveredShare(High.Net) ?? 0) - (PaybackTime.RecoveredShare(Low.Net) ?? 0));
 
