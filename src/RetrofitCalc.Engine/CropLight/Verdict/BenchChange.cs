@@ -51,8 +51,9 @@ internal sealed class BenchChange
     /// <summary>What is left of rated light from the change on, by id of the line.</summary>
     public IReadOnlyDictionary<string, LineAgeing> Ageing { get; }
 
-    /// <summary>Whether nothing is done to the light of the area: no line, no height, no stage.</summary>
-    public bool IsUnchanged => ReferenceEquals(AreaAfter, Bench.Area) && Lines.All(line => !line.Changed && line.Measure?.Height is null);
+    /// <summary>Whether nothing is done to the light of the area: no line, counted or not, no height, no stage.</summary>
+    public bool IsUnchanged => ReferenceEquals(AreaAfter, Bench.Area) && Lines.All(line => !line.Changed && line.Measure?.Height is null)
+        && !(Option?.Measures.Any(measure => measure.Measure is not KeepAsIs && Bench.Uncounted.Contains(measure.Line)) ?? false);
 
     /// <summary>The longest interval of what gives light. [years]</summary>
     public double EndYears => Ageing.Values.Select(ageing => ageing.EndYears).DefaultIfEmpty().Max();

@@ -21,8 +21,10 @@ internal sealed class BenchStage
         (_change, _model, NowStage, AfterStage) = (change, model, now, after);
         Unreached = change.Lines.Where(line => !model.Reaches(line.Now, line.HeightAfter(model.Read))).Select(line => (Length?)line.HeightAfter(model.Read)).FirstOrDefault();
         var present = change.Lines.Select(line => Present(line)).ToList();
-        Now = present.Any(light => light is null) ? null : Sum(present!, line => change.Bench.Ageing[line.Now.Line.Id].At(0));
-        _after = [.. change.Lines.Select(line => Unreached is null ? After(line) : null)];
+        Now = present.Count == 0 || present.Any(light => light is null) ? null : Sum(present!, line => change.Bench.Ageing[line.Now.Line.Id].At(0));
+        // Lines nobody has counted light the bench too: what the others do there is known only while nothing changes.
+        var isWhole = change.IsUnchanged || change.Bench.Uncounted.Count == 0;
+        _after = [.. change.Lines.Select(line => Unreached is null && isWhole ? After(line) : null)];
     }
 
     /// <summary>The stage as it is.</summary>

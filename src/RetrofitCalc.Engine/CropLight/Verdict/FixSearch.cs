@@ -8,6 +8,10 @@ namespace RetrofitCalc.Engine.CropLight;
 internal static class FixSearch
 {
     private const int MostOffered = 4;
+
+    /// <summary>Places times lamps beyond which ways are not tried at every change of the study: some ten seconds would pass.</summary>
+    private const long MostWork = 1_000_000;
+
     private const string AtFirst = "Enough when new, too little before lamps or tubes are due.";
 
     /// <summary>
@@ -20,7 +24,7 @@ internal static class FixSearch
     /// <param name="lost">The verdict on it.</param>
     public static IReadOnlyList<LightFix> Of(BenchChange change, string season, (Stage Now, Stage After) stage, StageLight lost)
     {
-        if (change.Option is null || lost is not { Verdict: LightVerdict.Loses or LightVerdict.KeepsAtFirst, After: not null })
+        if (change.Option is null || lost is not { Verdict: LightVerdict.Loses or LightVerdict.KeepsAtFirst, After: not null } || change.Bench.Work > MostWork)
             return [];
         var trial = new FixTrial(change, season, lost);
         var like = new LikeStage(stage.Now.LitStep, stage.Now.Dimming, lost.Now!.Daily, stage.After.LitStep, stage.After.Dimming, lost.Photoperiod, lost.Target);

@@ -18,9 +18,9 @@ internal static class LightAsk
                 : $"Read the light in {bench.Area.Name} on a grid at the height of the crop.";
         if (stage.IsKnown)
             return null;
-        if (bench.Lines.Count == 0 || (bench.HasLayout && bench.Uncounted.Count > 0))
+        if (bench.Lines.Count == 0 || bench.Uncounted.Count > 0)
             return $"Say what hangs in {bench.Area.Name}: the lamps over its bench are not counted yet.";
-        if (change.Lines.Select(line => FittedOutput.Of(line.After, null, bench.Context).Missing).Prepend(bench.Missing).FirstOrDefault(missing => missing is not null) is { } output)
+        if (change.Lines.Select(line => LineSources.Missing(line.After, bench.Context)).Prepend(bench.Missing).FirstOrDefault(missing => missing is not null) is { } output)
             return $"Find out {output}.";
         return Height(change, stage.Unreached ?? PresentBench.HeightOf(change.Lines[0].Now, stage.Read));
     }
@@ -36,6 +36,7 @@ internal static class LightAsk
         var text = $"{readings} {(readings == 1 ? "reading" : "readings")} at {string.Join(" and ", heights)}";
         return bench.Fit is { } fit
             ? $"{text}; the model of the lamps meets them within {Percent(fit.RootMeanSquare)}."
+            : bench.HasLayout ? $"{text}."
             : $"{text}; nobody has laid out the luminaires, so light is taken to follow the photons they send out.";
     }
 

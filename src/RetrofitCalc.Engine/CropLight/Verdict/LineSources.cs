@@ -22,7 +22,7 @@ internal sealed class LineSources(StudyContext context)
     /// <param name="step">Name of the lit step; null for all lamps.</param>
     public FittedSource? Of(FittedLine line, FittedLine present, string? step)
     {
-        if (FittedOutput.Of(line, null, context) is not { Photons: not null, PerLamp: { } perLamp })
+        if (Missing(line, context) is not null || FittedOutput.Of(line, null, context).PerLamp is not { } perLamp)
             return null;
         var old = OldBody(line);
         return line.Fitting switch
@@ -34,6 +34,13 @@ internal sealed class LineSources(StudyContext context)
             _ => throw new ArgumentOutOfRangeException(nameof(line), line.Fitting.GetType().Name, "Unknown kind of fitting."),
         };
     }
+
+    /// <summary>What must be known before the light of a line is; null when it is.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="context">Gives conversions from lumens.</param>
+    public static string? Missing(FittedLine line, StudyContext context) =>
+        FittedOutput.Of(line, null, context).Missing
+            ?? (LengthOf(BenchLine.ProductOf(line.Fitting)) > default(Length) ? null : $"the length of {BenchLine.ProductOf(line.Fitting).Name}");
 
     /// <summary>What the study says of a product's light.</summary>
     /// <param name="product">The lamp, tube or luminaire.</param>

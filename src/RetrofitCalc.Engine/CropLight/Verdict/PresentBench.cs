@@ -21,7 +21,7 @@ internal sealed class PresentBench
         var read = Sets.Select(set => set.Set.Date).Max();
         Ageing = Lines.ToDictionary(line => line.Line.Id,
             line => LineAgeing.Present(line, context.Operations[area.Id].LineOperation(1), read, context.Study.Assumptions));
-        Missing = Lines.Select(line => FittedOutput.Of(line, null, context).Missing).FirstOrDefault(missing => missing is not null);
+        Missing = Lines.Select(line => LineSources.Missing(line, context)).FirstOrDefault(missing => missing is not null);
         Fit = Fitted();
     }
 
@@ -68,6 +68,10 @@ internal sealed class PresentBench
     /// <summary>The model; null without readings, layout or outputs, or where the layout lights none of the readings.</summary>
     public FittedLight? Fit { get; }
 
+    /// <summary>Readings times lamps over the bench: what one look at it costs. [count]</summary>
+    public long Work => Sets.Sum(set => (long)set.Readings.Count)
+        * Light.Layout.Sum(place => Lines.FirstOrDefault(line => line.Line.Id == place.Line)?.Fitting is BallastedFitting lamps ? (long)lamps.SetUp.LampCount : 1);
+
     /// <summary>Light per unit of what is left of the rated output, found once for each way in which a line is fitted.</summary>
     public Dictionary<LitLine, double[]> Known { get; } = [];
 
@@ -99,14 +103,18 @@ internal sealed class PresentBench
 
     private FittedLight? Fitted()
     {
-        if (Sets.Count == 0 || !HasLayout || Lines.Count == 0 || Uncounted.Count > 0 || Missing is not null)
+        if (Sets.Count == 0 || !HasLayout || Lines.Count == 0 || Uncounted.Count > 0 || Missing is not null || Sets.Any(set => set.Statistics.Mean == PhotonFluxDensity.Zero))
             return null;
-        var sets = Sets.Select(set => (set, BenchLayout.Sources(Light, Fittings(set.Set.LitStep), set.Set.Height, set.Set.LitStep))).ToList();
-        return sets.Any(set => set.Item2.Count == 0) ? null : LightModel.Fit(sets, Light.Surroundings);
+        var sets = Sets.Select(set => (set, Sources: Lit(set.Set))).ToList();
+        // Lamps that send nothing to any reading explain none of them.
+        return sets.Any(set => set.Sources.Sum(source => source.Tube.Output.MicromolesPerSecond) <= 0) ? null : LightModel.Fit(sets, Light.Surroundings);
     }
 
-    private LayoutFittings Fittings(string? step) => new(Lines.ToDictionary(line => line.Line.Id,
-        line => Sources.Of(line, line, step)! is var source ? source with { Share = source.Share * Ageing[line.Line.Id].At(0) } : source));
+    private IReadOnlyList<LightSource> Lit(ReadingSet set)
+    {
+        var fitted = Lines.Select(line => (line.Line.Id, Source: Sources.Of(line, line, set.LitStep))).Where(line => line.Source is not null);
+        return BenchLayout.Sources(Light, new(fitted.ToDictionary(line => line.Id, line => line.Source! with { Share = line.Source.Share * Ageing[line.Id].At(0) })), set.Height, set.LitStep);
+    }
 }
 
 /// <summary>A line as it lights some places.</summary>
