@@ -23,6 +23,7 @@ internal static class CsvFigures
             .. Money(money, Option),
             .. Bill(result, money),
             .. Ranges(money, Option),
+            .. LightCsv.Of(result, money),
             .. Enumerable.Range(0, result.Study.Assumptions.StudyYears + 1).SelectMany(year => Year(year, money, Option)),
         ];
     }

@@ -31,7 +31,7 @@ public static class SummaryWorkbook
         var flow = new CashFlowSheet(context, inputs, firstCost, saving);
         if (context.Option is not null) SummarySheet.Money(main, flow);
         var bills = new BillLinesSheet(context);
-        return ([main, inputs.Sheet, lines.Sheet, SeasonsSheet.Of(context), BillSheet.Of(context, bills), bills.Sheet, flow.Sheet, SourcesSheet.Of(context.Summary)], flow);
+        return ([main, inputs.Sheet, lines.Sheet, SeasonsSheet.Of(context), BillSheet.Of(context, bills), bills.Sheet, flow.Sheet, .. context.Summary.Light is null ? Array.Empty<SheetBuilder>() : [LightSheet.Of(context)], SourcesSheet.Of(context.Summary)], flow);
     }
 
     private static void Fill(SpreadsheetDocument book, BudgetSummary summary, WorkbookContext context)

@@ -70,7 +70,7 @@ public class Summary_workbook
     {
         using var book = SpreadsheetDocument.Open(new MemoryStream(Book(Samples.Quillmere, null)), false);
         Assert.True(book.WorkbookPart!.Workbook!.CalculationProperties!.FullCalculationOnLoad!.Value);
-        Assert.Equal(["Summary", "Inputs", "Lines", "Seasons", "Bill", "Bill lines", "Cash flow", "Sources"], book.WorkbookPart.Workbook.Descendants<Sheet>().Select(s => s.Name!.Value!));
+        Assert.Equal(["Summary", "Inputs", "Lines", "Seasons", "Bill", "Bill lines", "Cash flow", "Light", "Sources"], book.WorkbookPart.Workbook.Descendants<Sheet>().Select(s => s.Name!.Value!));
         Assert.Single(book.WorkbookPart.WorksheetParts, part => part.DrawingsPart?.ChartParts.Count() == 1);
         Assert.Equal(6, book.WorkbookPart.WorksheetParts.Count(part => part.Worksheet!.Descendants<Pane>().Any(pane => pane.State!.Value == PaneStateValues.Frozen)));
     }
