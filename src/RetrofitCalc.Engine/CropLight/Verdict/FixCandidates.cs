@@ -33,7 +33,12 @@ internal static class FixCandidates
         var used = lines.Select(line => line.NewProduct.Id).ToHashSet();
         var replaced = string.Join(", ", lines.Select(line => line.NewProduct.Name).Distinct());
         return catalogue.Tubes.Concat<Replacement>(catalogue.Luminaires).Where(product => !product.Retired && !used.Contains(product.Id))
-            .Select(product => draft with { Product = product.Id, Text = $"{product.Name} instead of {replaced}", WatchOut = IsLonger(product, lines) ? "Longer than what hangs there now: see whether it fits." : "" });
+            .Select(product => draft with
+            {
+                Product = product.Id,
+                Text = $"{product.Name} instead of {replaced}",
+                WatchOut = IsLonger(product, lines) ? "Longer than what hangs there now: see whether it fits." : "",
+            });
     }
 
     private static bool IsLonger(Replacement product, List<BenchLine> lines) => product is ReadyWiredLuminaire

@@ -103,11 +103,20 @@ internal sealed class PresentBench
 
     private FittedLight? Fitted()
     {
-        if (Sets.Count == 0 || !HasLayout || Lines.Count == 0 || Uncounted.Count > 0 || Missing is not null || Sets.Any(set => set.Statistics.Mean == PhotonFluxDensity.Zero))
+        if (Sets.Count == 0 || !HasLayout || Lines.Count == 0 || Uncounted.Count > 0 || Missing is not null
+            || Sets.Any(set => set.Statistics.Mean == PhotonFluxDensity.Zero))
             return null;
         var sets = Sets.Select(set => (set, Sources: Lit(set.Set))).ToList();
-        // Lamps that send nothing to any reading explain none of them.
-        return sets.Any(set => set.Sources.Sum(source => source.Tube.Output.MicromolesPerSecond) <= 0) ? null : LightModel.Fit(sets, Light.Surroundings);
+        if (sets.Any(set => set.Sources.Sum(source => source.Tube.Output.MicromolesPerSecond) <= 0))
+            return null;
+        try
+        {
+            return LightModel.Fit(sets, Light.Surroundings);
+        }
+        catch (ArgumentException)
+        {
+            return null; // lamps aimed away from every reading explain none of them
+        }
     }
 
     private IReadOnlyList<LightSource> Lit(ReadingSet set)

@@ -65,6 +65,19 @@ public class Light_nobody_can_tell
         Assert.Equal(30 * 10.7639104167097 / 74, study.Verdict().Now!.Mean.MicromolesPerSquareMetre, 1e-9);
     }
 
+    // A strip turned level shines past the one reading under its other side: no share of its light explains it.
+    [Fact]
+    public void where_lamps_are_aimed_away_from_every_reading()
+    {
+        var study = SampleBench.Study.WithLight(light => light with
+        {
+            Layout = [new("bench", default) { TiltDegrees = 90, LampSpacing = Length.FromMetres(0) }],
+            Readings = [SampleBench.Readings("one", 0.4) with { Columns = [0], Rows = [-0.3], Values = [[50]], Pattern = ReadingPattern.Crossings }],
+        });
+        Assert.Null(LightMaps.Of(study, "bench", null)?.Fit);
+        Assert.NotNull(study.Verdict().RestsOn);
+    }
+
     [Fact]
     public void at_heights_no_reading_reaches()
     {
