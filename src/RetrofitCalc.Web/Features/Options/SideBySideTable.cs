@@ -36,7 +36,6 @@ public sealed class SideBySideTable
             new("Energy by season, plant included", [.. table.BySeason("kWh", s => text.Number((s.Lighting + s.Plant).KilowattHours))]),
             new("Cost by season", [.. table.BySeason("", s => text.Money(s.Cost))]),
             new("Crop light, by area and its worst stage", [.. LightRows.ByArea(result, table._options, text)]),
-            new("Light and saving", [.. LightRows.Of(result, table._options, text)]),
             new("Years between replacements, by area", [.. table.ByLines(table._byArea, "yr", table.Intervals)]),
         ];
     }
