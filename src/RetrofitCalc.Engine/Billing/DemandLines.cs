@@ -15,8 +15,9 @@ internal static class DemandLines
         var charge = basis.Tariff.Demand[number];
         var unit = PowerFactorRule.DemandUnit(basis.Tariff.PowerFactor, charge);
         var below = Power.Zero;
-        foreach (var (i, (upTo, price)) in charge.Blocks.Select(block => ((Power?)block.UpTo, block.Price)).Append((null, charge.Price)).Index())
+        for (var i = 0; i <= charge.Blocks.Count; i++)
         {
+            var (upTo, price) = i < charge.Blocks.Count ? (charge.Blocks[i].UpTo, charge.Blocks[i].Price) : ((Power?)null, charge.Price);
             var inBlock = (upTo is { } end && end < billed ? end : billed) - below;
             if (i > 0 && inBlock <= Power.Zero)
                 yield break;

@@ -17,10 +17,11 @@ internal sealed class CaseBills
         var (tariff, present) = (context.Study.Tariff, context.PresentUnder(perturbation));
         var terms = new BillTerms(perturbation.ElectricityPrice, context.Study.Site.PowerFactor);
         FuelSaved = lighting.FuelSaved;
-        Metered = ReferenceEquals(lighting, present.Lighting) ? present.Metered : MeteredYear.Of(context.Load, present.Rest, lighting);
+        var unchanged = ReferenceEquals(lighting, present.Lighting);
+        Metered = unchanged ? present.Metered : MeteredYear.Of(context.Load, present.Rest, lighting);
         Steady = BillCalculation.Year(tariff, Metered.Months, terms);
         Rest = present.RestBills(terms);
-        FirstYear = tariff.Demand.Any(charge => charge.Ratchet is not null)
+        FirstYear = !unchanged && tariff.Demand.Any(charge => charge.Ratchet is not null)
             ? FirstYearOf(context, Metered.Months, terms with { Before = present.Metered.Months })
             : Steady;
     }

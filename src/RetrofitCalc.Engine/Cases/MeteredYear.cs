@@ -23,43 +23,58 @@ internal sealed record MeteredYear(IReadOnlyList<MeteredMonth> Months, IReadOnly
         var peaks = new List<DemandPeak>();
         var months = load.Tariff.Year.Months.Select((month, number) =>
         {
-            var first = peaks.Count;
-            peaks.AddRange(PeaksOf(load, number, added, lit));
-            return MonthOf(load, number, cells, peaks[first..]);
+            var totals = new Power?[load.Demand.Count];
+            foreach (var peak in PeaksOf(load, number, added, lit))
+            {
+                peaks.Add(peak);
+                totals[peak.Charge] = peak.Total;
+            }
+            return MonthOf(load, number, cells, totals);
         }).ToArray();
         return new(months, peaks, Energy.FromKilowattHours(cells.Sum()));
     }
 
-    private static IEnumerable<DemandPeak> PeaksOf(SiteLoad load, int month, double[] added, double[] lighting) =>
-        from charge in load.Demand.Index()
-        let windows = charge.Item[month]
-        where windows.InForce
-        let highest = windows.Highest(added, lighting)
-        select new DemandPeak(load.Tariff.Year.Months[month].Name, charge.Index, Power.FromKilowatts(highest.Total), Power.FromKilowatts(highest.Lighting));
+    private static IEnumerable<DemandPeak> PeaksOf(SiteLoad load, int month, double[] added, double[] lighting)
+    {
+        for (var charge = 0; charge < load.Demand.Count; charge++)
+        {
+            var windows = load.Demand[charge][month];
+            if (!windows.InForce)
+                continue;
+            var highest = windows.Highest(added, lighting);
+            yield return new(load.Tariff.Year.Months[month].Name, charge, Power.FromKilowatts(highest.Total), Power.FromKilowatts(highest.Lighting));
+        }
+    }
 
-    private static MeteredMonth MonthOf(SiteLoad load, int number, double[] cells, List<DemandPeak> peaks)
+    private static MeteredMonth MonthOf(SiteLoad load, int number, double[] cells, Power?[] peaks)
     {
         var (month, tariff) = (load.Tariff.Year.Months[number], load.Tariff.Tariff);
-        return new(month.Name,
-            [.. tariff.Energy.Select((_, charge) => EnergyOf(load, number, cells, cell => cell.Charge == charge))],
-            [.. tariff.Demand.Select((_, charge) => peaks.Find(peak => peak.Charge == charge)?.Total)])
+        var of = new MonthCells(load.Tariff, number, cells);
+        var (energy, adjusted) = (new Energy?[tariff.Energy.Count], new Energy?[tariff.Adjustments.Count]);
+        for (var charge = 0; charge < energy.Length; charge++)
+            energy[charge] = EnergyOf(of, charge, static (cell, charge) => cell.Charge == charge);
+        for (var adjustment = 0; adjustment < adjusted.Length; adjustment++)
+            adjusted[adjustment] = EnergyOf(of, adjustment, static (cell, adjustment) => cell.Adjustments.Contains(adjustment));
+        return new(month.Name, energy, peaks)
         {
             First = month.First,
             Last = month.Last,
-            Adjustments = [.. tariff.Adjustments.Select((_, adjustment) => EnergyOf(load, number, cells, cell => cell.Adjustments.Contains(adjustment)))],
+            Adjustments = adjusted,
             EnergyShares = load.EnergyShares[number],
             DemandShares = load.DemandShares[number],
         };
     }
 
-    private static Energy? EnergyOf(SiteLoad load, int month, double[] cells, Func<TariffCell, bool> isUnder)
+    private static Energy? EnergyOf(MonthCells month, int price, Func<TariffCell, int, bool> isUnder)
     {
         var (hours, kilowattHours) = (0.0, 0.0);
-        foreach (var cell in load.Tariff.CellsOf[month])
-            if (isUnder(load.Tariff.Cells[cell]))
-                (hours, kilowattHours) = (hours + load.Tariff.CellHours[cell], kilowattHours + cells[cell]);
+        foreach (var cell in month.Tariff.CellsOf[month.Number])
+            if (isUnder(month.Tariff.Cells[cell], price))
+                (hours, kilowattHours) = (hours + month.Tariff.CellHours[cell], kilowattHours + month.KilowattHours[cell]);
         return hours > 0 ? Energy.FromKilowattHours(Math.Max(0, kilowattHours)) : null;
     }
+
+    private readonly record struct MonthCells(TariffCalendar Tariff, int Number, double[] KilowattHours);
 
     private static double[] Sum(double[] a, double[] b)
     {
