@@ -16,7 +16,7 @@ internal static class DrawsSideBySide
     public static void Print()
     {
         var study = WorkedExample.Load();
-        Console.WriteLine("                                threads   clock s   processor s   of it outside the draws s   MB for each draw");
+        Console.WriteLine("                                threads   clock s   processor s     of it after draws s   MB for each draw");
         foreach (var option in study.Options)
         {
             Measure(study, option, 1);
