@@ -48,7 +48,7 @@ public sealed record LightAreaPart(string Title, BenchMapsDrawing? Maps, ReportT
         if (stage.BelowTargetAfterYears is >= 0.05 and var years) yield return $"Light falls below the target {text.Years(years)} after the change.";
         if (stage.Unreachable) yield return "No number of lit hours that the crop bears gives what it wants under this light.";
         if (stage.UncertainBy.Count > 0)
-            yield return $"What makes the range: {string.Join(", ", stage.UncertainBy.Select(part => $"{part.Name}{text.GiveOrTake(part.Share)}"))}; combined as the root of their squares.";
+            yield return $"What makes the range: {string.Join(", ", stage.UncertainBy.Select(part => $"{part.Name}{text.GiveOrTake(part.Share)}"))}; shares of the light after the change, combined as the root of their squares (E-79).";
     }
 
     private static IEnumerable<ReportTable> Fixes(StageLight stage, QuantityText text)

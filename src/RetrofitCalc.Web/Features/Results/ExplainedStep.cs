@@ -1,3 +1,4 @@
+using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Engine.Tracing;
 using RetrofitCalc.Reports;
@@ -8,12 +9,16 @@ namespace RetrofitCalc.Web.Features.Results;
 public sealed record ExplainedStep(string Name, string Formula, string Inputs, string Result, string Source)
 {
     /// <summary>The steps the engine recorded while it computed the figure again.</summary>
-    public static IReadOnlyList<ExplainedStep> Of(Study study, ExplainedFigure figure, string? line, string? option)
-    {
-        var text = QuantityText.For(study);
-        return [.. StudyExplanation.Of(study, figure, line, option).Select(step => new ExplainedStep(
+    public static IReadOnlyList<ExplainedStep> Of(Study study, ExplainedFigure figure, string? line, string? option) =>
+        Said(StudyExplanation.Of(study, figure, line, option), QuantityText.For(study));
+
+    /// <summary>The steps that lead to the light of a stage.</summary>
+    public static IReadOnlyList<ExplainedStep> OfLight(Study study, StageLight stage, string? option) =>
+        Said(LightExplanation.Of(study, stage.Area, (stage.Season, stage.Stage), option), QuantityText.For(study));
+
+    private static IReadOnlyList<ExplainedStep> Said(IReadOnlyList<TraceStep> steps, QuantityText text) =>
+        [.. steps.Select(step => new ExplainedStep(
             step.Name, step.Formula, string.Join("; ", step.Inputs.Select(input => $"{input.Name} = {Value(input, text)}")), Value(step.Result, text), step.Source))];
-    }
 
     /// <summary>Whole numbers as such, others with as many decimals as tell them apart.</summary>
     private static string Value(TraceValue value, QuantityText text)
