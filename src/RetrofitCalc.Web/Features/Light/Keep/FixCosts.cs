@@ -11,11 +11,13 @@ namespace RetrofitCalc.Web.Features.Light.Keep;
 /// <summary>What a way to keep the light does to the whole study, worked out anew with the change in the option.</summary>
 /// <param name="Cost">Yearly cost more than without it, as the strip prints both.</param>
 /// <param name="TooLittle">Stages of the same area that then have too little light: what hangs over a bench lights them all.</param>
-public sealed record FixOutcome(Money Cost, IReadOnlyList<StageLight> TooLittle)
+/// <param name="AtFirst">How many of its stages then have enough when new and too little before lamps are due.</param>
+public sealed record FixOutcome(Money Cost, IReadOnlyList<StageLight> TooLittle, int AtFirst = 0)
 {
     /// <summary>"Every stage here then keeps its light." or which do not.</summary>
     public string Stages => TooLittle switch
     {
+        [] when AtFirst > 0 => FormattableString.Invariant($"Every stage here then has enough when new, {AtFirst} not until lamps are due."),
         [] => "Every stage here then keeps its light.",
         [var one] => $"Then too little light in {one.Season}, {one.Stage}.",
         [var first, ..] => FormattableString.Invariant($"Then too little light in {first.Season}, {first.Stage} and {TooLittle.Count - 1} more."),
@@ -29,8 +31,9 @@ public static class FixCosts
     public static FixOutcome? Of(StudyResult result, OptionResult option, (string Area, LightFix Fix) change, SafetyRuleBook rules)
     {
         if (Evaluate(LightFixes.Apply(result.Study, option.Option.Id, change.Area, change.Fix), option.Option.Id, rules) is not { } with) return null;
-        var lose = with.Light.Stages.Where(stage => stage.Area == change.Area && stage.Verdict is (LightVerdict.Loses or LightVerdict.KeepsAtFirst));
-        return new(PrintedSums.Cost(with.After) - PrintedSums.Cost(option.After), [.. lose]);
+        var here = with.Light.Stages.Where(stage => stage.Area == change.Area).ToList();
+        return new(PrintedSums.Cost(with.After) - PrintedSums.Cost(option.After),
+            [.. here.Where(stage => stage.Verdict == LightVerdict.Loses)], here.Count(stage => stage.Verdict == LightVerdict.KeepsAtFirst));
     }
 
     /// <summary>One option of a study, alone; null where the study has problems.</summary>

@@ -12,7 +12,14 @@ namespace RetrofitCalc.Web.Features.Light.Readings;
 public sealed class ReadingText(Study study, AreaLight light)
 {
     private readonly CultureInfo _culture = CultureInfo.GetCultureInfo(study.Site.Culture);
-    private readonly LengthUnit _unit = UnitSystems.Usual(study.Site) == UnitSystem.UsCustomary ? LengthUnit.Inches : LengthUnit.Metres;
+    private readonly LengthUnit _unit = UnitOf(study, light);
+
+    private const double FeetFrom = 5; // m
+
+    /// <summary>Inches over a bench and feet over a hall where people count in these, else metres.</summary>
+    public static LengthUnit UnitOf(Study study, AreaLight light) =>
+        UnitSystems.Usual(study.Site) != UnitSystem.UsCustomary ? LengthUnit.Metres
+        : light.BenchLength is { Metres: > FeetFrom } ? LengthUnit.Feet : LengthUnit.Inches;
 
     public static string Name(ReadingPattern pattern) => pattern switch
     {
@@ -89,10 +96,10 @@ public sealed class ReadingText(Study study, AreaLight light)
 
     private static bool FromEdge(ReadingSet set, Length? side) => side is not null && set.Pattern is (ReadingPattern.CellCentres or ReadingPattern.Crossings);
 
-    private double Metre => _unit == LengthUnit.Inches ? UnitConversions.MetresPerFoot / 12 : 1;
+    private double Metre => _unit switch { LengthUnit.Inches => UnitConversions.MetresPerFoot / 12, LengthUnit.Feet => UnitConversions.MetresPerFoot, _ => 1 };
 
     /// A tenth of an inch or a centimetre: nobody places a sensor closer.
-    private string Number(double value) => NumberText.Write(Math.Round(value, _unit == LengthUnit.Inches ? 1 : 2), _culture);
+    private string Number(double value) => NumberText.Write(Math.Round(value, _unit == LengthUnit.Metres ? 2 : 1), _culture);
 
     /// <summary>A length near the crop: "12 in" or "0.3 m".</summary>
     public string Near(Length length) => $"{Number(length.Metres / Metre)} {LengthField.Sign(_unit)}";

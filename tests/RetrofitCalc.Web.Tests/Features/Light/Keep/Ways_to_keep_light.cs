@@ -51,6 +51,7 @@ public class Ways_to_keep_light
     public void tell_which_other_stages_of_the_area_then_have_too_little()
     {
         Assert.Equal("Every stage here then keeps its light.", new FixOutcome(Money.FromUnits(1), []).Stages);
+        Assert.Equal("Every stage here then has enough when new, 3 not until lamps are due.", new FixOutcome(Money.FromUnits(1), [], 3).Stages);
         Assert.Equal("Then too little light in Plugs, Growing.", new FixOutcome(Money.FromUnits(1), [Loser()]).Stages);
         Assert.Equal("Then too little light in Plugs, Growing and 2 more.", new FixOutcome(Money.FromUnits(1), [Loser(), Loser(), Loser()]).Stages);
     }
