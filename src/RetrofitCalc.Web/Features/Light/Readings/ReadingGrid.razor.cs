@@ -5,6 +5,7 @@ using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files.Surveys;
 using RetrofitCalc.Files.Surveys.Tables;
 using RetrofitCalc.Files.Typing;
+using RetrofitCalc.Web.Shared;
 using RetrofitCalc.Web.Shared.Fields;
 
 namespace RetrofitCalc.Web.Features.Light.Readings;
@@ -16,9 +17,8 @@ public sealed partial class ReadingGrid
     private const long LongestPaste = 1024 * 1024;
 
     private ElementReference _region;
-    private IJSObjectReference? _script;
+    private PageScript? _script;
     private DotNetObjectReference<ReadingGrid>? _self;
-    private bool _left;
     private string _said = "";
     private HashSet<int> _doubted = [];
 
@@ -35,20 +35,9 @@ public sealed partial class ReadingGrid
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (!firstRender) return;
-        try
-        {
-            _self = DotNetObjectReference.Create(this);
-            _script = await JS.InvokeAsync<IJSObjectReference>("import", "./Features/Survey/Grid/SurveyGrid.razor.js");
-            if (!_left) await _script.InvokeVoidAsync("start", _region, _self);
-        }
-        catch (JSDisconnectedException)
-        {
-            // The browser is gone.
-        }
-        catch (JSException) when (_left)
-        {
-            // The reader went to another page while the script was on its way.
-        }
+        _self = DotNetObjectReference.Create(this);
+        _script = new(JS, "./Features/Survey/Grid/SurveyGrid.razor.js");
+        await _script.UseAsync(script => script.InvokeVoidAsync("start", _region, _self).AsTask());
     }
 
     /// <summary>Called by the script with a block of cells.</summary>
@@ -66,16 +55,8 @@ public sealed partial class ReadingGrid
 
     public async ValueTask DisposeAsync()
     {
-        _left = true;
         Dispose();
-        try
-        {
-            if (_script is not null) await _script.DisposeAsync();
-        }
-        catch (JSDisconnectedException)
-        {
-            // The browser is gone, and the script with it.
-        }
+        if (_script is not null) await _script.DisposeAsync();
         _self?.Dispose();
     }
 

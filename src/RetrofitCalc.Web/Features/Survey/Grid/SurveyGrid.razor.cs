@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using RetrofitCalc.Files.Surveys;
+using RetrofitCalc.Web.Shared;
 
 namespace RetrofitCalc.Web.Features.Survey.Grid;
 
@@ -16,9 +17,8 @@ public sealed partial class SurveyGrid
     private GridRow[] _rows = [];
     private SurveyTotals _totals = new("", "", "", "");
     private ElementReference _region;
-    private IJSObjectReference? _script;
+    private PageScript? _script;
     private DotNetObjectReference<SurveyGrid>? _self;
-    private bool _left;
 
     [Parameter, EditorRequired] public SurveyEditor Editor { get; set; } = default!;
 
@@ -42,20 +42,9 @@ public sealed partial class SurveyGrid
 
     private async Task StartAsync()
     {
-        try
-        {
-            _self = DotNetObjectReference.Create(this);
-            _script = await JS.InvokeAsync<IJSObjectReference>("import", "./Features/Survey/Grid/SurveyGrid.razor.js");
-            if (!_left) await _script.InvokeVoidAsync("start", _region, _self);
-        }
-        catch (JSDisconnectedException)
-        {
-            // The browser is gone.
-        }
-        catch (JSException) when (_left)
-        {
-            // The reader went to another page while the script was on its way.
-        }
+        _self = DotNetObjectReference.Create(this);
+        _script = new(JS, "./Features/Survey/Grid/SurveyGrid.razor.js");
+        await _script.UseAsync(script => script.InvokeVoidAsync("start", _region, _self).AsTask());
     }
 
     /// <summary>Called by the script with a range of cells.</summary>
@@ -73,22 +62,14 @@ public sealed partial class SurveyGrid
 
     public async ValueTask DisposeAsync()
     {
-        _left = true;
-        try
-        {
-            if (_script is not null) await _script.DisposeAsync();
-        }
-        catch (JSDisconnectedException)
-        {
-            // The browser is gone, and the script with it.
-        }
+        if (_script is not null) await _script.DisposeAsync();
         _self?.Dispose();
     }
 
     private async Task RevealAsync(string line, SurveyField field)
     {
         var index = Array.FindIndex(_rows, r => r.Key == "line-" + line);
-        if (index >= 0) await _script!.InvokeVoidAsync("reveal", _region, $"cell-{line}-{field}", (double)index / _rows.Length);
+        if (index >= 0) await _script!.UseAsync(script => script.InvokeVoidAsync("reveal", _region, $"cell-{line}-{field}", (double)index / _rows.Length).AsTask());
     }
 
     private static string? HeadCss(SurveyColumn column) => column.Numeric ? "num" : column.Choices is not null ? "pick" : null;
