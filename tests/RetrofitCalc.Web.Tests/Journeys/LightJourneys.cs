@@ -120,6 +120,7 @@ public sealed class LightJourneys(RunningApp app)
             var title = await page.Locator("article.set h3").TextContentAsync();
             await page.GetByRole(AriaRole.Button, new() { Name = "Remove these readings" }).ClickAsync();
             await Assertions.Expect(page.Locator("article.set h3").Filter(new() { HasText = title })).ToHaveCountAsync(0);
+            await page.SavedAsync();
         }
     }
 
