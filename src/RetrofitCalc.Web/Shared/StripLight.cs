@@ -35,16 +35,17 @@ public static class StripLight
         return list.Contains(false) ? false : list.Contains(null) ? null : true;
     }
 
+    /// <summary>Keeping the light is not enough to be on target: the light may have been too little before.</summary>
     private static bool? Keeps(StageLight stage) => stage.Verdict switch
     {
-        LightVerdict.Keeps => true,
+        LightVerdict.Keeps => Enough(stage.Target, stage.After),
         LightVerdict.Unchanged => Enough(stage.Target, stage.Now),
         LightVerdict.NotKnown => null,
         _ => false,
     };
 
     /// <summary>The least of the target is reached, by day and while lit; null when the light or the target is not known.</summary>
-    private static bool? Enough(LightTarget? target, LightFigures? light) => (target, light) switch
+    public static bool? Enough(LightTarget? target, LightFigures? light) => (target, light) switch
     {
         (null, _) or (_, null) => null,
         ({ } wanted, { } has) => (wanted.LeastDaily is not { } daily || has.Daily.CompareTo(daily) >= 0) && (wanted.LeastLight is not { } least || has.Mean >= least),

@@ -34,6 +34,9 @@ public static class OptionEdits
             state.Drafts.AfterDeleting("Options", index));
     }
 
+    /// <summary>The stage is lit as now again.</summary>
+    public static Study RemoveStage(Study study, int index, StageChange gone) => Option(study, index, o => o with { Stages = [.. o.Stages.Where(change => change != gone)] });
+
     /// <summary>Changes what is done on one line; a line the option does not name yet joins at the end, so that places stay.</summary>
     public static Study Line(Study study, int index, string line, Func<LineMeasure, LineMeasure> change) => Option(study, index, o => o with
     {

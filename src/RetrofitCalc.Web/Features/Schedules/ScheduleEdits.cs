@@ -21,6 +21,19 @@ public static class ScheduleEdits
     public static Study Stage(Study study, StagePlace at, Func<Stage, Stage> change) =>
         Season(study, at.Season, season => season with { Stages = season.Stages.At(at.Index, change) });
 
+    /// <summary>Options that light stages of the season in another way follow its name.</summary>
+    public static Study RenameSeason(Study study, SeasonPlace at, string name) =>
+        StagesOfOptions.Renamed(Season(study, at, season => season with { Name = name }), at.Area, study.Areas[at.Area].Seasons[at.Index].Name,
+            change => change with { Season = name });
+
+    /// <summary>Options that light the stage in another way follow its name.</summary>
+    public static Study RenameStage(Study study, StagePlace at, string name)
+    {
+        var season = study.Areas[at.Season.Area].Seasons[at.Season.Index];
+        return StagesOfOptions.Renamed(Stage(study, at, stage => stage with { Name = name }), at.Season.Area, season.Name,
+            change => change.Stage == season.Stages[at.Index].Name ? change with { Stage = name } : change);
+    }
+
     public static Study Weekly(Study study, int area, Func<WeeklySchedule, WeeklySchedule> change) =>
         Area(study, area, a => a with { Weekly = change(a.Weekly ?? new()) });
 
@@ -44,11 +57,11 @@ public static class ScheduleEdits
     });
 
     public static EditState RemoveSeason(EditState state, SeasonPlace at) => new(
-        Area(state.Study, at.Area, a => a with { Seasons = a.Seasons.WithoutAt(at.Index) }),
+        StagesOfOptions.WithoutMissing(Area(state.Study, at.Area, a => a with { Seasons = a.Seasons.WithoutAt(at.Index) }), at.Area),
         state.Drafts.AfterDeleting($"Areas[{at.Area}].Seasons", at.Index));
 
     public static EditState RemoveStage(EditState state, StagePlace at) => new(
-        Season(state.Study, at.Season, s => s with { Stages = s.Stages.WithoutAt(at.Index) }),
+        StagesOfOptions.WithoutMissing(Season(state.Study, at.Season, s => s with { Stages = s.Stages.WithoutAt(at.Index) }), at.Season.Area),
         state.Drafts.AfterDeleting(at.Season.Path + ".Stages", at.Index));
 
     public static EditState RemoveHours(EditState state, HoursPlace at) => new(

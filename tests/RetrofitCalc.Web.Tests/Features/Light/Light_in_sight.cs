@@ -42,6 +42,22 @@ public class Light_in_sight
         Assert.Equal(new StripValue("1 of 2", "on target, 1 not known"), Proposed(result));
     }
 
+    // 160 · 16 · 0.0036 = 9.2 mol/m² where 10 are wanted.
+    [Fact]
+    public void does_not_call_an_area_on_target_because_it_keeps_too_little_light()
+    {
+        var dim = Keeper("rack") with { Now = Figures(162), After = Figures(160) };
+        Assert.Equal(new StripValue("1 of 2", "on target"), Proposed(Result(dim, Keeper("bench"))));
+    }
+
+    [Fact]
+    public void does_not_call_an_area_on_target_that_has_none()
+    {
+        var untargeted = Keeper("rack") with { Target = null };
+        Assert.Equal(new StripValue("1 of 2", "on target, 1 not known"), Proposed(Result(untargeted, Keeper("bench"))));
+        Assert.Equal(new StripValue("not known", Unknown: true), Proposed(Result(untargeted)));
+    }
+
     [Fact]
     public void is_grey_where_nothing_is_known_of_any()
     {

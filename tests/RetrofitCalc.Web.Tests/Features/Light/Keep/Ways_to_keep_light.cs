@@ -90,6 +90,31 @@ public class Ways_to_keep_light
         Assert.NotEmpty(svg.FindAll(".target-over"));
     }
 
+    // The option asked for is not in the study: its bill cannot be worked out.
+    [Fact]
+    public async Task say_so_when_their_cost_cannot_be_worked_out()
+    {
+        await using var open = await OpenStudy.Of(SmallStudies.TenWithTubes());
+        var result = open.Session.Result!;
+        var gone = result.Options[0] with { Option = result.Options[0].Option with { Id = "gone" } };
+        var table = open.Part<FixesTable>(p => p.Add(t => t.Stage, Loser() with { Fixes = [Lower, More] }).Add(t => t.Result, result).Add(t => t.Option, gone).Add(t => t.Text, Text));
+        table.WaitForAssertion(() => Assert.Contains("The yearly cost could not be worked out", table.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(30));
+        Assert.All(table.FindAll("table.fixes tbody tr"), row => Assert.Equal("not known", row.QuerySelectorAll("td")[5].TextContent.Trim()));
+        Assert.DoesNotContain("Working out", table.Markup, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(10.0, 180.0, "The light stays on target until the lamps are due.")]
+    [InlineData(10.0, 160.0, "What is left of the first day's light when lamps are due stands below.")] // 160 · 16 · 0.0036 = 9.2, below 10
+    [InlineData(null, 180.0, "No target is set for this stage, so nobody can say when the light is too little.")]
+    public async Task stay_on_target_only_where_there_is_one_and_it_is_met_at_the_end(double? wanted, double end, string said)
+    {
+        await using var open = await OpenStudy.Of(SmallStudies.OneRack());
+        var kept = Keeper("rack") with { Target = wanted is { } least ? AtLeast(least) : null, AtEnd = Figures(end) };
+        var part = open.Part<OverTime>(p => p.Add(t => t.Stage, kept).Add(t => t.Option, "Tubes").Add(t => t.Text, Text));
+        Assert.Equal(said, part.Find("section p").TextContent);
+    }
+
     [Fact]
     public async Task are_looked_at_over_the_years()
     {
