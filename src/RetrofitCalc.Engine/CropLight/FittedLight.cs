@@ -27,11 +27,14 @@ public sealed record FittedLight
     /// <summary>How most of the lamps send out their light by themselves.</summary>
     public TubeEmission Emission { get; }
 
-    /// <summary>(Model − read) / read for each reading, set by set. [unitless]</summary>
+    /// <summary>(Model − read) / read for each reading, set by set, those left out of the fit too. [unitless]</summary>
     public required IReadOnlyList<double> Residuals { get; init; }
 
-    /// <summary>Of the residuals. [unitless]</summary>
-    public double RootMeanSquare => Math.Sqrt(Residuals.Average(residual => residual * residual));
+    /// <summary>Positions among the residuals of readings left out of the fit: they do not fit those around them, and nobody has confirmed them. [0-based]</summary>
+    public IReadOnlyList<int> LeftOut { get; init; } = [];
+
+    /// <summary>Of the residuals of readings that were fitted. [unitless]</summary>
+    public double RootMeanSquare => Math.Sqrt(Residuals.Index().Where(each => !LeftOut.Contains(each.Index)).Average(each => each.Item * each.Item));
 
     /// <summary>Heights of the lamps over the sensor, lowest and highest.</summary>
     public (Length Low, Length High) Heights { get; }
@@ -48,7 +51,23 @@ public sealed record FittedLight
         { OneHeight: true, File: 0 } => "Readings at one height cannot tell light sent straight down from light sent all around: the shape that fits better was taken. Other heights are less sure.",
         { OneHeight: true } => "Readings at one height scale the photometric file; they do not prove its shape.",
         _ => "Readings at different heights settle the shape of the light as well as its amount.",
+    } + (LeftOut.Count == 0 ? "" : $" {LeftOutWords}.");
+
+    /// <summary>How many readings were left out, in plain words; empty for none.</summary>
+    internal string LeftOutWords => LeftOut.Count switch
+    {
+        0 => "",
+        1 => "One reading does not fit those around it and is left out of the model",
+        _ => $"{LeftOut.Count} readings do not fit those around them and are left out of the model",
     };
+
+    /// <summary>
+    /// A question where more light was found than lamps are rated for, beyond what the readings may be off; null where not. A lamp cannot be seen as more
+    /// than itself, nor more be sent down than it sends out in all: max(tube, strip + tube/2), or the share of the files, above 1 (E-62).
+    /// </summary>
+    public string? TooMuch => Math.Max(Math.Max(Tube, Strip + Tube / 2), File) is var found && found > 1 + Uncertainty
+        ? FormattableString.Invariant($"The readings find {found * 100:0} % of the light the lamps are rated for: is their output, the ballast factor, the height or the unit wrong, or does other light reach the sensor?")
+        : null;
 
     /// <summary>Share of the rated output that the readings find below these luminaires; where only files were fitted, share of what those say. [unitless]</summary>
     public double Installation => Strip + Tube > 0 ? Strip + Tube : File;

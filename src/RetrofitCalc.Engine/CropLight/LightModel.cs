@@ -15,7 +15,8 @@ public static class LightModel
     /// <param name="surroundings">Surfaces that throw light back; null where not known: then an even light that goes with the output stands for them.</param>
     /// <remarks>
     /// Least squares of (model − read) / read with shares of zero or more. A reading below a tenth of its set's mean is weighed as if it were that tenth.
-    /// Readings at one height do not tell a strip from a bare tube: the one that fits better is taken, and <see cref="FittedLight.Determined"/> says so.
+    /// Readings that do not fit those around them (<see cref="MeasuredLight.OutOfLine"/>) are left out: weighed by their own size, one in the shade of a
+    /// hand would count most. Readings at one height do not tell a strip from a bare tube: the one that fits better is taken, and <see cref="FittedLight.Determined"/> says so.
     /// </remarks>
     /// <exception cref="ArgumentException">No sets, or no light from any lamp at any reading.</exception>
     public static FittedLight Fit(IReadOnlyList<(MeasuredLight Measured, IReadOnlyList<LightSource> Sources)> sets, Surroundings? surroundings)
@@ -29,11 +30,14 @@ public static class LightModel
         var (low, high) = (sets.Min(set => set.Measured.Set.Height), sets.Max(set => set.Measured.Set.Height));
         var emission = Emission(sets.SelectMany(set => set.Sources));
         var oneHeight = high / low < OtherHeight;
-        var fit = NonNegativeFit.Best(scaled, [.. read.Zip(size, (light, by) => light / by)], Choices(oneHeight, read.Length, emission))
+        int[] used = [.. sets.SelectMany(set => set.Measured.Readings.Select(reading => !set.Measured.OutOfLine.Contains(reading.Index))).Index().Where(each => each.Item).Select(each => each.Index)];
+        double[] Used(double[] values) => [.. used.Select(at => values[at])];
+        var fit = NonNegativeFit.Best([.. scaled.Select(Used)], Used([.. read.Zip(size, (light, by) => light / by)]), Choices(oneHeight, used.Length, emission))
             ?? throw new ArgumentException("Must hold lamps whose light reaches the readings.", nameof(sets));
         return new(fit, emission, (low, high))
         {
             Residuals = [.. read.Select((light, at) => (shapes.At(at, fit.Shares) - light) / size[at])],
+            LeftOut = [.. Enumerable.Range(0, read.Length).Except(used)],
             Box = LightShapes.Box(surroundings, sets.Select(set => set.Measured.Bench).FirstOrDefault(bench => bench is not null)),
             Uncertainty = sets.Max(set => set.Measured.Uncertainty),
             OneHeight = oneHeight,

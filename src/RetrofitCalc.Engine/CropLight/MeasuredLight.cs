@@ -38,6 +38,9 @@ public sealed record MeasuredLight
     /// <summary>How far all readings may be off together, either way: meter, and conversion of lux. [unitless]</summary>
     public required double Uncertainty { get; init; }
 
+    /// <summary>Positions of readings that do not fit those around them and that nobody has confirmed: they count in the mean, not for a model. [0-based, row · columns + column]</summary>
+    public IReadOnlyList<int> OutOfLine { get; init; } = [];
+
     /// <summary>What should be looked at again; confirmed readings are not questioned.</summary>
     public required IReadOnlyList<ReadingDoubt> Doubts { get; init; }
 
@@ -61,7 +64,8 @@ public sealed record MeasuredLight
             Uncertainty = double.Hypot(set.MeterUncertainty, set.Unit == LightUnit.Micromoles ? 0 : set.Conversion!.Uncertainty),
             Doubts = [],
         };
-        return measured with { Doubts = ReadingDoubts.Of(measured) };
+        IReadOnlyList<ReadingDoubt> strangers = [.. NeighbourTest.Of(measured)];
+        return measured with { Doubts = ReadingDoubts.Of(measured, strangers), OutOfLine = [.. strangers.Select(doubt => doubt.Index)] };
     }
 
     /// <summary>Photons of one unit of the meter; null when nobody has said.</summary>

@@ -9,8 +9,8 @@ internal static class ReadingDoubts
     private const double Brightest = 2500;   // µmol m⁻² s⁻¹
     private const double UnevenQuarters = 0.20;
 
-    public static IReadOnlyList<ReadingDoubt> Of(MeasuredLight measured) =>
-        [.. OfWhole(measured).Select(text => new ReadingDoubt(-1, text)), .. Impossible(measured.Set), .. TooBright(measured), .. NeighbourTest.Of(measured)];
+    public static IReadOnlyList<ReadingDoubt> Of(MeasuredLight measured, IEnumerable<ReadingDoubt> strangers) =>
+        [.. OfWhole(measured).Select(text => new ReadingDoubt(-1, text)), .. Impossible(measured.Set), .. TooBright(measured), .. strangers];
 
     private static IEnumerable<string> OfWhole(MeasuredLight measured)
     {

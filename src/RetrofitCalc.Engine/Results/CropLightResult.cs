@@ -13,7 +13,7 @@ public enum LightVerdict
     Unchanged,
     /// <summary>It keeps enough light, to the end of the lamps' interval.</summary>
     Keeps,
-    /// <summary>Enough when new, too little before the lamps are due.</summary>
+    /// <summary>Enough when new, too little before the lamps are due; without a target, noticeably less by then than the present lamps give when they are due.</summary>
     KeepsAtFirst,
     /// <summary>Too little light.</summary>
     Loses,
@@ -80,6 +80,9 @@ public sealed record StageLight
 
     /// <summary>Light at the end of the interval after which lamps, tubes or luminaires are due; null when not known.</summary>
     public LightFigures? AtEnd { get; init; }
+
+    /// <summary>Light of the present lamps at the end of their interval, what the light after the change is held against without a target; null when not known.</summary>
+    public LightFigures? NowAtEnd { get; init; }
 
     /// <summary>Years from the change until the light falls below the target; null when it does not within the interval.</summary>
     public double? BelowTargetAfterYears { get; init; }

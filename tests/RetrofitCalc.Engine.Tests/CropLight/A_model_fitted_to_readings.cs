@@ -150,7 +150,7 @@ public class A_model_fitted_to_readings
         {
             double[] read = [.. Truth(0.3, (strip, tube, 0)).Concat(Truth(0.6, (strip, tube, 0))).Zip(noise, (light, off) => light * (1 + off))];
             double[] first = read[..25], second = read[25..];
-            var fit = LightModel.Fit([(Measured(0.3, first), Lamps(0.3)), (Measured(0.6, second), Lamps(0.6))], null);
+            var fit = LightModel.Fit([(Measured(0.3, first) with { OutOfLine = [] }, Lamps(0.3)), (Measured(0.6, second) with { OutOfLine = [] }, Lamps(0.6))], null);
             double[] sizes = [.. new[] { first, second }.SelectMany(read => read.Select(light => Math.Max(light, read.Average() / 10)))];
             foreach (var (share, unit) in new[] { (fit.Strip, (1, 0, 0)), (fit.Tube, (0, 1, 0)), (fit.Constant.MicromolesPerSquareMetre, (0, 0, 1.0)) })
             {

@@ -21,7 +21,8 @@ internal sealed class BenchStage
         (_change, _model, NowStage, AfterStage) = (change, model, now, after);
         Unreached = change.Lines.Where(line => !model.Reaches(line.Now, line.HeightAfter(model.Read))).Select(line => (Length?)line.HeightAfter(model.Read)).FirstOrDefault();
         var present = change.Lines.Select(line => Present(line)).ToList();
-        Now = present.Count == 0 || present.Any(light => light is null) ? null : Sum(present!, line => change.Bench.Ageing[line.Now.Line.Id].At(0));
+        if (present.Count > 0 && present.All(light => light is not null))
+            (Now, NowAtEnd) = (Sum(present, line => AgeingNow(line).At(0)), Sum(present, line => AgeingNow(line).At(AgeingNow(line).EndYears)));
         // Lines nobody has counted light the bench too: what the others do there is known only while nothing changes.
         var isWhole = change.IsUnchanged || change.Bench.Uncounted.Count == 0;
         _after = [.. change.Lines.Select(line => Unreached is null && isWhole ? After(line) : null)];
@@ -41,6 +42,9 @@ internal sealed class BenchStage
 
     /// <summary>Light now at each place of the readings; null when not known. [µmol m⁻² s⁻¹]</summary>
     public double[]? Now { get; }
+
+    /// <summary>Light of the present lamps when they are due, each line at the end of its own interval; null when not known. [µmol m⁻² s⁻¹]</summary>
+    public double[]? NowAtEnd { get; }
 
     /// <summary>Whether light after the change is known.</summary>
     public bool IsKnown => Now is not null && _after.All(light => light is not null);
@@ -67,6 +71,8 @@ internal sealed class BenchStage
         return new(statistics.Mean, statistics.Minimum, statistics.Maximum, statistics.Daily(photoperiod), statistics.CoefficientOfVariation,
             least is { } wanted ? statistics.ShareAtOrAbove(wanted) : null);
     }
+
+    private LineAgeing AgeingNow(BenchLine line) => _change.Bench.Ageing[line.Now.Line.Id];
 
     private double[]? Present(BenchLine line) => PresentBench.HeightOf(line.Now, Read) is var height && _model.Reaches(line.Now, height)
         ? Dimmed(_model.Of(line.Now, line.Now, height, NowStage.LitStep), BenchLine.Level(_change.Bench, line.Now, NowStage.Dimming))

@@ -62,12 +62,15 @@ internal static class FixCandidates
         }
     }
 
-    /// <summary>How many times as much light would do, to the end of the interval; null in the dark. [unitless]</summary>
+    /// <summary>
+    /// How many times as much light would do, to the end of the interval; without a target, for as much as the present lamps give, both new and when
+    /// due; null in the dark. [unitless]
+    /// </summary>
     public static double? Short(StageLight lost)
     {
         var wanted = LightWanted.Least(lost.Target, lost.Photoperiod) is { } least
             ? least.MicromolesPerSquareMetre / lost.AtEnd!.Mean.MicromolesPerSquareMetre
-            : 1 / (1 + lost.Change!.Value);
+            : Math.Max(1 / (1 + lost.Change!.Value), lost.NowAtEnd!.Daily.MolesPerSquareMetre / lost.AtEnd!.Daily.MolesPerSquareMetre);
         return double.IsFinite(wanted) ? wanted : null;
     }
 

@@ -35,7 +35,7 @@ internal static class LightAsk
         var heights = sets.Select(set => set.Set.Height).Distinct().OrderBy(height => height.Metres).Select(Plain).ToList();
         var text = $"{readings} {(readings == 1 ? "reading" : "readings")} at {string.Join(" and ", heights)}";
         return bench.Fit is { } fit
-            ? $"{text}; the model of the lamps meets them within {Percent(fit.RootMeanSquare)}."
+            ? $"{text}; the model of the lamps meets them within {Percent(fit.RootMeanSquare)}.{(fit.LeftOut.Count == 0 ? "" : $" {fit.LeftOutWords}.")}"
             : bench.HasLayout ? $"{text}."
             : $"{text}; nobody has laid out the luminaires, so light is taken to follow the photons they send out.";
     }

@@ -62,6 +62,7 @@ internal static class StageJudge
             UncertainBy = doubts,
             After = figures,
             AtEnd = light.Figures(end, stage.Photoperiod, least),
+            NowAtEnd = light.Figures(light.NowAtEnd!, LightWanted.Photoperiod(light.NowStage), least),
             BelowTargetAfterYears = BelowAfter(change, light, least),
             Unreachable = stage.Target is { } target && TargetReach.Of(target, figures.Mean, stage.Photoperiod).Unreachable,
         };
@@ -71,11 +72,15 @@ internal static class StageJudge
     private static LightVerdict Verdict(StageLight stage, PhotonFluxDensity? least)
     {
         if (least is not { } wanted)
-            return -stage.Change > LeastLoss ? LightVerdict.Loses : LightVerdict.Keeps;
+            return -stage.Change > LeastLoss ? LightVerdict.Loses : FallsShort(stage) ? LightVerdict.KeepsAtFirst : LightVerdict.Keeps;
         if (IsBelow(stage.After!.Mean, wanted))
             return stage.Change < -Same ? LightVerdict.Loses : LightVerdict.Keeps;
         return IsBelow(stage.AtEnd!.Mean, wanted) ? LightVerdict.KeepsAtFirst : LightVerdict.Keeps;
     }
+
+    /// <summary>Whether what is fitted gives noticeably less light a day when it is due than the present lamps when they are.</summary>
+    private static bool FallsShort(StageLight stage) =>
+        stage.AtEnd!.Daily.MolesPerSquareMetre < stage.NowAtEnd!.Daily.MolesPerSquareMetre * (1 - LeastLoss - Same);
 
     /// <summary>Whether a light falls short of another by more than rounding.</summary>
     public static bool IsBelow(PhotonFluxDensity light, PhotonFluxDensity wanted) =>

@@ -20,6 +20,7 @@ internal static class StageWarnings
         .. OfTarget(stage),
         .. DayLengthWarnings.Of(change.Bench.Context.Study, change.AreaAfter, change.AreaAfter.Seasons.First(each => each.Name == season), after),
         .. read is null ? [] : OfHeights(change.Bench, read),
+        .. change.Bench.Fit?.TooMuch is { } tooMuch ? (string[])[tooMuch] : [],
         .. read?.Doubts.Select(doubt => doubt.Text) ?? [],
     ];
 
