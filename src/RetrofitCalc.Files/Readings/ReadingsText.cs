@@ -30,7 +30,7 @@ public static class ReadingsText
     private static ReadingCell Read(string typed, (int Line, int Column) place, CultureInfo culture, List<FileProblem> problems)
     {
         if (Blanks.Contains(typed)) return new(typed, null);
-        var number = NumberText.Parse(typed, culture);
+        var number = PastedNumber.Parse(typed, culture);
         if (number.Value is { } value and >= 0) return new(typed, value);
         var why = number.Value is null ? number.Problems[0].Message : $"{CellText.Quote(typed)} is negative; a reading is zero or more.";
         problems.Add(new(place.Line, place.Column, "", why));

@@ -29,6 +29,10 @@ public class Readings_pasted_from_a_spreadsheet
         Assert.Equal([[120.5, 118], [117, 1121]], Whole(Read(text, CultureInfo.GetCultureInfo(culture))).Values);
 
     [Fact]
+    public void take_a_comma_before_one_or_two_digits_as_a_decimal_and_one_before_three_as_the_site_does() =>
+        Assert.Equal([[250.5, 1234], [7.25, 240]], Whole(Read("250,5\t1,234\n7,25\t240")).Values);
+
+    [Fact]
     public void keep_blanks_in_their_place_and_leave_out_the_empty_end()
     {
         var grid = Whole(Read("\t118\t\t\n117\t\t–\t\n\t\t\t\n"));
@@ -39,12 +43,12 @@ public class Readings_pasted_from_a_spreadsheet
     [Fact]
     public void name_every_bad_cell_by_row_and_column_and_keep_what_was_typed_and_the_rest()
     {
-        var read = Read("120\tabout 118\t119\n-5\t117\t1,5\n");
+        var read = Read("120\tabout 118\t119\n-5\t117\t1,5678\n");
         Assert.Equal([(1, 2), (2, 1), (2, 3)], read.Problems.Select(problem => (problem.Line!.Value, problem.Column!.Value)));
         Assert.Equal(
             ["\"about 118\" is not a number. Type digits, such as 1.5 for one and a half.", "\"-5\" is negative; a reading is zero or more."],
             read.Problems.Take(2).Select(problem => problem.Message));
-        Assert.Contains("\"1,5\" could mean two things", read.Problems[2].Message);
+        Assert.Contains("\"1,5678\" could mean two things", read.Problems[2].Message);
         Assert.Equal([[120, null, 119], [null, 117, null]], read.Value!.Values);
         Assert.Equal("about 118", read.Value.Cells[0][1].Typed);
     }

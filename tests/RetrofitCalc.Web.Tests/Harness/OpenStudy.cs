@@ -33,6 +33,9 @@ public sealed class OpenStudy : IAsyncDisposable
 
     public Study Study => Session.Study;
 
+    /// <summary>Where the person is.</summary>
+    public string Address => _context.Services.GetRequiredService<NavigationManager>().Uri;
+
     public Task<CatalogueExtract> CatalogueAsync() => _context.Services.GetRequiredService<CatalogueStore>().AllAsync();
 
     public static async Task<OpenStudy> Of(Study study)

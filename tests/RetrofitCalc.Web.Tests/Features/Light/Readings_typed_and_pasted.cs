@@ -62,8 +62,27 @@ public class Readings_typed_and_pasted
         var pasted = ReadingCells.Paste(before, First, (0, 1), block, American);
         Assert.Equal([[240, 230, 220], [null, 180, null]], Set(pasted.State).Values);
         // 210 lies beyond the last column, the third row beyond the last row: four texts left out. "dim" is kept and marked.
-        Assert.Equal((4, 1, 4), (pasted.Filled, pasted.Unread, pasted.Outside));
+        Assert.Equal((3, 1, 4), (pasted.Filled, pasted.Unread, pasted.Outside));
         Assert.Equal("dim", Assert.Single(pasted.State.Drafts).Text);
+    }
+
+    [Fact]
+    public void pasted_with_a_decimal_comma_are_taken_where_the_comma_cannot_part_thousands()
+    {
+        var block = PastedTable.Cells("250,5\t1,234\t7,25\n").Value!;
+        var pasted = ReadingCells.Paste(new EditState(Bench(), []), First, (0, 0), block, American);
+        Assert.Equal([[250.5, 1234, 7.25], [null, null, null]], Set(pasted.State).Values);
+        Assert.Equal("3 cells filled. One undo takes it all back.", ReadingGrid.Said(pasted));
+    }
+
+    [Fact]
+    public void pasted_are_counted_as_filled_only_where_they_could_be_read()
+    {
+        var block = PastedTable.Cells("a\t250\tb\nc\td\t240\n").Value!;
+        var pasted = ReadingCells.Paste(new EditState(Bench(), []), First, (0, 0), block, American);
+        Assert.StartsWith("2 cells filled. 4 could not be read and are kept as typed and marked.", ReadingGrid.Said(pasted), StringComparison.Ordinal);
+        var again = ReadingCells.Paste(pasted.State, First, (0, 0), block, American);
+        Assert.Equal((2, 4), (again.Filled, again.Unread));
     }
 
     [Fact]

@@ -70,6 +70,35 @@ public class The_crop_light_page
         Assert.Single(page.FindAll(".walk-map .dot"));
     }
 
+    [Theory]
+    [InlineData("abc")]
+    [InlineData("99999")]
+    [InlineData("4,5")]
+    public async Task stays_where_a_reading_could_not_be_read_and_says_why(string typed)
+    {
+        await using var open = await OpenStudy.Of(LightSamples.Bench());
+        var page = open.Page<LightPage>();
+        await page.Find(".walk-value").ChangeAsync(new() { Value = typed });
+        await page.Find(".walk form").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Contains(typed, page.Find(".walk .field-message").TextContent, StringComparison.Ordinal));
+        Assert.Contains("Reading 1 of 6", page.Find(".walk").TextContent, StringComparison.Ordinal);
+        Assert.Equal(typed, page.Find(".walk-value").GetAttribute("value"));
+        await page.Find(".walk-value").ChangeAsync(new() { Value = "240" });
+        await page.Find(".walk form").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Contains("Reading 2 of 6", page.Find(".walk").TextContent, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task of_an_area_for_people_shows_their_light_instead_of_an_empty_form()
+    {
+        var study = SmallStudies.TenLuminaires();
+        await using var open = await OpenStudy.Of(study with { Areas = [new() { Id = "rack", Name = "Hall", Light = new() { People = new("packing") } }] });
+        var page = open.Page<LightPage>();
+        Assert.Contains("300 lx wanted", page.Find("#people-light").ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.EndsWith("/light/people", page.Find("section[aria-labelledby=people-light] a").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.NotNull(page.Find(".readings-panel").Closest("details"));
+    }
+
     [Fact]
     public async Task asks_how_lux_become_photons_and_names_the_source()
     {

@@ -13,6 +13,7 @@ public static class PeopleSentences
         var wanted = $"{text.Number(now.Wanted.Lux)} lx wanted";
         if (now.Now is not { } present) return $"Light for people is not known here; {wanted}.";
         var today = $"{text.Number(present.Lux)} lx now";
+        if (after is { After: null }) return $"{today}, {wanted}; light after the change is not known.";
         if (after?.After is not { } then) return $"{today}, {wanted}: {Judged(present.Lux, now.Wanted.Lux)}.";
         return $"{today}, {text.Number(then.Lux)} lx after the change, {wanted}: {Judged(then.Lux, now.Wanted.Lux)}.";
     }

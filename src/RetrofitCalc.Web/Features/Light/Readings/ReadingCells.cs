@@ -1,6 +1,7 @@
 using System.Globalization;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Files;
+using RetrofitCalc.Files.Readings;
 using RetrofitCalc.Files.Surveys;
 using RetrofitCalc.Files.Typing;
 using RetrofitCalc.Web.Shared;
@@ -34,14 +35,16 @@ public static class ReadingCells
     }
 
     /// <summary>What pasting did.</summary>
+    /// <param name="Filled">Readings taken.</param>
+    /// <param name="Unread">Texts kept as typed because they are no reading.</param>
+    /// <param name="Outside">Texts beyond the grid, left out.</param>
     public sealed record Outcome(EditState State, int Filled, int Unread, int Outside);
 
     /// <summary>A block from a spreadsheet fills right and down from a cell; what lies outside the grid is left out and counted.</summary>
     public static Outcome Paste(EditState state, ReadingPlace at, (int Row, int Column) from, IReadOnlyList<IReadOnlyList<string>> block, CultureInfo culture)
     {
         var set = state.Study.Areas[at.Area].Light!.Readings[at.Index];
-        var (filled, outside) = (0, 0);
-        var before = state.Drafts.CountUnder(at.Path);
+        var (filled, unread, outside) = (0, 0, 0);
         foreach (var (row, cells) in block.Index())
         {
             foreach (var (column, text) in cells.Index().Where(cell => cell.Item.Trim().Length > 0))
@@ -52,12 +55,17 @@ public static class ReadingCells
                     outside++;
                     continue;
                 }
-                state = Write(state, at, cell, text, culture);
-                filled++;
+                state = Write(state, at, cell, AsTyped(text, culture), culture);
+                if (state.Drafts.Of(at.Path, ReadingPlace.Cell(cell.Row, cell.Column)) is null) filled++;
+                else unread++;
             }
         }
-        return new(state, filled, Math.Max(0, state.Drafts.CountUnder(at.Path) - before), outside);
+        return new(state, filled, unread, outside);
     }
+
+    /// A number of another spreadsheet as it would be typed here.
+    private static string AsTyped(string pasted, CultureInfo culture) =>
+        !NumberText.Parse(pasted, culture).Ok && PastedNumber.Parse(pasted, culture).Value is { } value ? NumberText.Write(value, culture) : pasted;
 
     /// <summary>A pasted table as a set of its own; cells that are no reading keep what stood in them.</summary>
     public static EditState AddTable(EditState state, int area, ReadingSet set, ReadingTable table, CultureInfo culture)

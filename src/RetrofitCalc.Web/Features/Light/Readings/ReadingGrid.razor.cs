@@ -79,9 +79,10 @@ public sealed partial class ReadingGrid
         StateHasChanged();
     }
 
-    private static string Said(ReadingCells.Outcome done) => string.Concat(
-        $"{done.Filled} cells filled.",
-        done.Unread > 0 ? $" {done.Unread} could not be read and {(done.Unread == 1 ? "is" : "are")} marked." : "",
+    /// <summary>What pasting did, as one hears it.</summary>
+    public static string Said(ReadingCells.Outcome done) => string.Concat(
+        $"{done.Filled} {(done.Filled == 1 ? "cell" : "cells")} filled.",
+        done.Unread > 0 ? $" {done.Unread} could not be read and {(done.Unread == 1 ? "is" : "are")} kept as typed and marked." : "",
         done.Outside > 0 ? $" {done.Outside} lay outside the grid and {(done.Outside == 1 ? "was" : "were")} left out." : "",
         " One undo takes it all back.");
 

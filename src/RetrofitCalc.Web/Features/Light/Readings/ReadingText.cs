@@ -80,7 +80,7 @@ public sealed class ReadingText(Study study, AreaLight light)
     {
         var cells = GridSpacing.For(length, width);
         var largest = GridSpacing.Largest(length < width ? length : width);
-        return $"EN 12464-1 wants readings at most {Near(largest)} apart here, by 0.2 · 5^log₁₀ of the shorter side: {cells.AlongLength} by {cells.AlongWidth} cells. The finer of what both sides ask for is kept.";
+        return $"EN 12464-1 wants readings at most {Near(largest)} apart here, as the shorter side asks: {cells.AlongLength} by {cells.AlongWidth} cells. The finer of what both sides ask for is kept.";
     }
 
     private static string Direction(double degrees) => degrees switch

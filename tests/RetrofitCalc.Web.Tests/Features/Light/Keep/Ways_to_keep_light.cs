@@ -43,7 +43,10 @@ public class Ways_to_keep_light
         await table.Find("button[aria-label^='Use this: 9 in']").ClickAsync(new());
         Assert.Equal(0.2286, open.Study.Options[0].Measures[0].Height!.Value.Metres);
         Assert.Equal("9 in instead of 12 in in Tubes", open.Session.CanUndo);
+        Assert.EndsWith($"/studies/{open.Id}/light?area=rack&season=Plugs&stage=Growing", open.Address, StringComparison.Ordinal);
+        Assert.Contains("Tubes now has: 9 in", table.Find("[role=status]").TextContent, StringComparison.Ordinal);
         await open.Session.UndoAsync();
+        table.WaitForAssertion(() => Assert.Equal("", table.Find("[role=status]").TextContent));
         Assert.Null(open.Study.Options[0].Measures[0].Height);
     }
 

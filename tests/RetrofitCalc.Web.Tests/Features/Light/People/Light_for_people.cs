@@ -49,6 +49,10 @@ public class Light_for_people
         Assert.Equal(told, PeopleSentences.Finding(Light(now, null), after is null ? null : Light(now, after), Text));
 
     [Fact]
+    public void is_not_called_enough_where_the_light_after_is_not_known() =>
+        Assert.Equal("320 lx now, 300 lx wanted; light after the change is not known.", PeopleSentences.Finding(Light(320, null), Light(320, null), Text));
+
+    [Fact]
     public async Task among_crops_is_asked_about_when_wanted()
     {
         await using var open = await OpenStudy.Of(SmallStudies.TenLuminaires());
