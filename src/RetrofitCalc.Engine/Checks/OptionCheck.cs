@@ -33,6 +33,7 @@ internal static class OptionCheck
             problems.InRange($"{path}.Measure.TubesPerLuminaire", "Tubes in one luminaire", wire.TubesPerLuminaire, 1, 100);
         if (measure.Measure is ReplaceLuminaire replace)
             problems.InRange($"{path}.Measure.PerExisting", "New luminaires for each old one", replace.PerExisting, 0.001, 100);
+        problems.InRange($"{path}.RowSpread", "Distance between rows after the change, by that of now", measure.RowSpread, 0.2, 5);
         problems.InRange($"{path}.Height", "Height of the lamps over the crop after the change (metres)", measure.Height?.Metres, 0.02, LightCheck.HighestMetres);
         problems.NotNegative($"{path}.PartsPerLuminaire", "Price of parts", measure.PartsPerLuminaire?.Units);
         problems.NotNegative($"{path}.LabourPerLuminaire", "Labour (hours)", measure.LabourPerLuminaire?.Hours);

@@ -57,6 +57,9 @@ public sealed record LineMeasure(string Line, Measure Measure)
 
     /// <summary>Height of the lamps over the crop after the change; null leaves it.</summary>
     public Length? Height { get; init; }
+
+    /// <summary>Distance between the rows of this line's luminaires over the bench after the change, by that of now; null leaves them. [unitless, 0.2–5]</summary>
+    public double? RowSpread { get; init; }
 }
 
 /// <summary>What can be done on a line.</summary>

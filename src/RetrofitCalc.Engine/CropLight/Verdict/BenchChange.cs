@@ -52,7 +52,7 @@ internal sealed class BenchChange
     public IReadOnlyDictionary<string, LineAgeing> Ageing { get; }
 
     /// <summary>Whether nothing is done to the light of the area: no line, counted or not, no height, no stage.</summary>
-    public bool IsUnchanged => ReferenceEquals(AreaAfter, Bench.Area) && Lines.All(line => !line.Changed && line.Measure?.Height is null)
+    public bool IsUnchanged => ReferenceEquals(AreaAfter, Bench.Area) && Lines.All(line => !line.Changed && !line.Moved)
         && !(Option?.Measures.Any(measure => measure.Measure is not KeepAsIs && Bench.Uncounted.Contains(measure.Line)) ?? false);
 
     /// <summary>The longest interval of what gives light. [years]</summary>

@@ -30,6 +30,13 @@ internal sealed record BenchLine(FittedLine Now, FittedLine After, LineMeasure? 
     /// <param name="read">The readings, whose height stands for one nobody has surveyed.</param>
     public Length HeightAfter(MeasuredLight read) => Measure?.Height ?? PresentBench.HeightOf(Now, read);
 
+    /// <summary>How it hangs after.</summary>
+    /// <param name="read">The readings.</param>
+    public Hanging HangingAfter(MeasuredLight read) => new(HeightAfter(read), Measure?.RowSpread ?? 1);
+
+    /// <summary>Whether it hangs in another way than now.</summary>
+    public bool Moved => Measure is { Height: not null } or { RowSpread: not null };
+
     /// <summary>Factor of a stage's dimming on its light.</summary>
     /// <param name="bench">Knows its set-up.</param>
     /// <param name="fitting">What is fitted.</param>

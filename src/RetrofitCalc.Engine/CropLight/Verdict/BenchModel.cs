@@ -39,34 +39,34 @@ internal sealed class BenchModel
     /// <summary>Number of places. [count]</summary>
     public int Places => _points.Count;
 
-    /// <summary>Whether light with a line at a height can be told; without a layout only where it hangs.</summary>
+    /// <summary>Whether light with a line hung in a way can be told; without a layout only as it hangs now.</summary>
     /// <param name="line">The line.</param>
-    /// <param name="height">Of its lamps over the crop.</param>
-    public bool Reaches(FittedLine line, Length height) => _bench.Fit?.Reaches(height) ?? height == PresentBench.HeightOf(line, Read);
+    /// <param name="hung">How it hangs.</param>
+    public bool Reaches(FittedLine line, Hanging hung) => _bench.Fit?.Reaches(hung.Height) ?? hung == new Hanging(PresentBench.HeightOf(line, Read));
 
     /// <summary>Light of one line, before wear, dirt and dimming; null when its photons are not known. [µmol m⁻² s⁻¹]</summary>
     /// <param name="line">The line and what is fitted.</param>
     /// <param name="present">The same line as it is today.</param>
-    /// <param name="height">Of its lamps over the crop, within reach.</param>
+    /// <param name="hung">How it hangs, within reach.</param>
     /// <param name="step">Name of the lit step; null for all lamps.</param>
-    public double[]? Of(FittedLine line, FittedLine present, Length height, string? step)
+    public double[]? Of(FittedLine line, FittedLine present, Hanging hung, string? step)
     {
         if (_bench.Fit is null)
             return ByPhotons(line, step);
-        var light = Cached(line, present, height, step);
+        var light = Cached(line, present, hung, step);
         return light is null || line.Fitting is LuminaireFitting ? light : [.. light.Zip(_local, (model, local) => model * local)];
     }
 
-    private double[]? Cached(FittedLine line, FittedLine present, Length height, string? step)
+    private double[]? Cached(FittedLine line, FittedLine present, Hanging hung, string? step)
     {
-        var key = new LitLine(_places, line.Line.Id, line.Fitting, line.Luminaires, height, step);
+        var key = new LitLine(_places, line.Line.Id, line.Fitting, line.Luminaires, hung, step);
         if (!_bench.Known.TryGetValue(key, out var light))
         {
             if (_bench.Sources.Of(line, present, step) is not { } source)
                 return null;
-            var sources = BenchLayout.Sources(_bench.Light, new(new Dictionary<string, FittedSource> { [line.Line.Id] = source }), height, step);
+            var sources = BenchLayout.Sources(hung.Over(_bench.Light, line.Line.Id), new(new Dictionary<string, FittedSource> { [line.Line.Id] = source }), hung.Height, step);
             var fit = line.Fitting is LuminaireFitting ? _newBodies! : _bench.Fit!;
-            _bench.Known[key] = light = [.. fit.Over(sources, height, _points).Select(each => each.MicromolesPerSquareMetre)];
+            _bench.Known[key] = light = [.. fit.Over(sources, hung.Height, _points).Select(each => each.MicromolesPerSquareMetre)];
         }
         return light;
     }
@@ -82,7 +82,7 @@ internal sealed class BenchModel
     {
         var sum = new double[_points.Count];
         foreach (var line in _bench.Lines)
-            foreach (var (at, light) in Cached(line, line, Read.Set.Height, Read.Set.LitStep)!.Index())
+            foreach (var (at, light) in Cached(line, line, new(Read.Set.Height), Read.Set.LitStep)!.Index())
                 sum[at] += light * _bench.Ageing[line.Line.Id].At(0);
         return sum;
     }

@@ -19,7 +19,7 @@ internal sealed class BenchStage
     public BenchStage(BenchChange change, Stage now, Stage after, BenchModel model)
     {
         (_change, _model, NowStage, AfterStage) = (change, model, now, after);
-        Unreached = change.Lines.Where(line => !model.Reaches(line.Now, line.HeightAfter(model.Read))).Select(line => (Length?)line.HeightAfter(model.Read)).FirstOrDefault();
+        Unreached = change.Lines.Where(line => !model.Reaches(line.Now, line.HangingAfter(model.Read))).Select(line => (Length?)line.HeightAfter(model.Read)).FirstOrDefault();
         var present = change.Lines.Select(line => Present(line)).ToList();
         if (present.Count > 0 && present.All(light => light is not null))
             (Now, NowAtEnd) = (Sum(present, line => AgeingNow(line).At(0)), Sum(present, line => AgeingNow(line).At(AgeingNow(line).EndYears)));
@@ -74,12 +74,12 @@ internal sealed class BenchStage
 
     private LineAgeing AgeingNow(BenchLine line) => _change.Bench.Ageing[line.Now.Line.Id];
 
-    private double[]? Present(BenchLine line) => PresentBench.HeightOf(line.Now, Read) is var height && _model.Reaches(line.Now, height)
-        ? Dimmed(_model.Of(line.Now, line.Now, height, NowStage.LitStep), BenchLine.Level(_change.Bench, line.Now, NowStage.Dimming))
+    private double[]? Present(BenchLine line) => new Hanging(PresentBench.HeightOf(line.Now, Read)) is var hung && _model.Reaches(line.Now, hung)
+        ? Dimmed(_model.Of(line.Now, line.Now, hung, NowStage.LitStep), BenchLine.Level(_change.Bench, line.Now, NowStage.Dimming))
         : null;
 
     private double[]? After(BenchLine line) =>
-        Dimmed(_model.Of(line.After, line.Now, line.HeightAfter(Read), AfterStage.LitStep), BenchLine.Level(_change.Bench, line.After, AfterStage.Dimming));
+        Dimmed(_model.Of(line.After, line.Now, line.HangingAfter(Read), AfterStage.LitStep), BenchLine.Level(_change.Bench, line.After, AfterStage.Dimming));
 
     private static double[]? Dimmed(double[]? light, double level) => level == 1 ? light : light?.Select(each => each * level).ToArray();
 

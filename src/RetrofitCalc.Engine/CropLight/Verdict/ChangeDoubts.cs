@@ -37,7 +37,7 @@ internal static class ChangeDoubts
             if (change.Lines.Any(line => line.OtherProduct))
                 yield return new("no layout: light taken to follow the photons sent out", NoLayout);
         }
-        else if (change.Lines.Any(line => line.OtherProduct || line.Measure?.Height is not null) || stage.AfterStage.LitStep != stage.Read.Set.LitStep)
+        else if (change.Lines.Any(line => line.OtherProduct || line.Moved) || stage.AfterStage.LitStep != stage.Read.Set.LitStep)
             yield return new("how well the model meets the readings", fit.RootMeanSquare);
     }
 

@@ -131,6 +131,6 @@ internal sealed class PresentBench
 /// <param name="Line">Id of the line.</param>
 /// <param name="Fitting">What is fitted.</param>
 /// <param name="Luminaires">How many luminaires. [count]</param>
-/// <param name="Height">Of its lamps over the crop.</param>
+/// <param name="Hung">How it hangs.</param>
 /// <param name="Step">Name of the lit step; null for all lamps.</param>
-internal readonly record struct LitLine(object Places, string Line, Fitting Fitting, double Luminaires, Length Height, string? Step);
+internal readonly record struct LitLine(object Places, string Line, Fitting Fitting, double Luminaires, Hanging Hung, string? Step);

@@ -16,6 +16,9 @@ public sealed record WhatIfChange
     /// <summary>Tubes in each luminaire, or new luminaires for each old one.</summary>
     public double? PerLuminaire { get; init; }
 
+    /// <summary>Distance between rows by that of now.</summary>
+    public double? RowSpread { get; init; }
+
     /// <summary>Name of the lit step of the stage; empty for all lamps.</summary>
     public string? Step { get; init; }
 
@@ -41,7 +44,8 @@ public sealed record WhatIfChange
             (ReplaceLuminaire replace, { } luminaires) => replace with { PerExisting = luminaires },
             _ => measure,
         };
-        return OptionEdits.Changed(old with { Height = Height ?? old.Height }, measure) with { Height = Height ?? old.Height };
+        var hung = old with { Height = Height ?? old.Height, RowSpread = RowSpread ?? old.RowSpread };
+        return OptionEdits.Changed(hung, measure) with { Height = hung.Height, RowSpread = hung.RowSpread };
     }
 
     private IReadOnlyList<StageChange> Stages(IReadOnlyList<StageChange> changes, string area, (string Season, string Stage) at)
