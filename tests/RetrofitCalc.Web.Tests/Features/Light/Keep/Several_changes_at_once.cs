@@ -34,6 +34,13 @@ public class Several_changes_at_once
     }
 
     [Fact]
+    public void draw_the_rows_of_the_area_apart_and_leave_other_areas()
+    {
+        var option = new WhatIfChange { RowSpread = 1.5 }.Apply(Study(), Rack, Growing).Options[0];
+        Assert.Equal(["shelf", "kept"], option.Measures.Where(measure => measure.RowSpread == 1.5).Select(measure => measure.Line));
+    }
+
+    [Fact]
     public void keep_prices_typed_for_the_same_product_and_drop_those_of_another()
     {
         var study = Study();
