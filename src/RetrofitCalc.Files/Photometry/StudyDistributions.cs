@@ -71,6 +71,7 @@ public static class StudyDistributions
     private static Provenance SourceOf(PhotometricFile file)
     {
         var labels = SourceLabels.Select(file.Label).Where(text => !string.IsNullOrWhiteSpace(text)).ToList();
-        return new(EvidenceKind.Tested, labels.Count > 0 ? $"Photometric file: {string.Join(", ", labels)}" : "Photometric file without a report");
+        var isTested = new[] { "TEST", "TESTLAB" }.Any(keyword => !string.IsNullOrWhiteSpace(file.Label(keyword))); // a maker's name or a date is no report
+        return new(isTested ? EvidenceKind.Tested : EvidenceKind.Unsourced, labels.Count > 0 ? $"Photometric file: {string.Join(", ", labels)}" : "Photometric file without a report");
     }
 }

@@ -12,7 +12,7 @@ namespace RetrofitCalc.Engine.CropLight;
 /// </remarks>
 internal static class ChangeDoubts
 {
-    private const double Rated = 0.10, Measured = 0.05, FromLumens = 0.07, NoLayout = 0.15, Distribution = 0.10, Air = 0.05;
+    private const double Rated = 0.10, Measured = 0.05, FromLumens = 0.07, NoLayout = 0.15, Distribution = 0.10, Air = 0.05, Shape = 0.10;
 
     /// <summary>The parts; none where nothing is done.</summary>
     /// <param name="change">The bench and the option.</param>
@@ -32,13 +32,16 @@ internal static class ChangeDoubts
 
     private static IEnumerable<UncertaintyPart> OfModel(BenchChange change, BenchStage stage)
     {
+        var otherStep = stage.AfterStage.LitStep != stage.NowStage.LitStep || stage.AfterStage.LitStep != stage.Read.Set.LitStep;
         if (change.Bench.Fit is not { } fit)
         {
-            if (change.Lines.Any(line => line.OtherProduct))
+            if (change.Lines.Any(line => line.OtherProduct) || stage.AfterStage.LitStep != stage.NowStage.LitStep)
                 yield return new("no layout: light taken to follow the photons sent out", NoLayout);
         }
-        else if (change.Lines.Any(line => line.OtherProduct || line.Moved) || stage.AfterStage.LitStep != stage.Read.Set.LitStep)
+        else if (change.Lines.Any(line => line.OtherProduct || line.Moved) || otherStep)
             yield return new("how well the model meets the readings", fit.RootMeanSquare);
+        if (change.Bench.Fit is { OneHeight: true } && change.Lines.Any(line => line.HeightAfter(stage.Read) != PresentBench.HeightOf(line.Now, stage.Read)))
+            yield return new("light at another height, read at one height only", Shape);
     }
 
     private static IEnumerable<UncertaintyPart> OfProducts(BenchChange change, Func<Func<BenchLine, bool>, double> shareOf)
@@ -65,10 +68,11 @@ internal static class ChangeDoubts
         var (inOldBodies, inNewBodies) = (shareOf(line => line is { Changed: true, NewBody: false }), shareOf(line => line.NewBody));
         var changed = change.Lines.Where(line => line is { Changed: true, NewBody: false }).ToList();
         yield return new("age of the present lamps", changed.Select(line => bench.Ageing[line.Now.Line.Id].AgeDoubt).DefaultIfEmpty().Max() * inOldBodies);
+        yield return new("fading of the present lamps, taken from their sheet", changed.Select(line => bench.Ageing[line.Now.Line.Id].FadingDoubt).DefaultIfEmpty().Max() * inOldBodies);
         yield return new("dirt while the readings were taken", (1 - Math.Sqrt(1 - bench.Light.DirtLoss)) * inOldBodies);
         if (bench.Light.AirAtLamps is null)
             yield return new("air at the present lamps, not measured", Air * shareOf(line => line is { OtherProduct: true, NewBody: false }));
-        yield return new("how the new products spread their light", Distribution * shareOf(line => line.OtherProduct && bench.Sources.LightOf(line.NewProduct)?.Distribution is null));
+        yield return new("how the new products spread their light", Distribution * shareOf(line => line.OtherProduct && !HasReport(bench, line.NewProduct)));
         if (inNewBodies > 0)
         {
             yield return new("meter, and conversion of its unit", stage.Read.Uncertainty * inNewBodies);
@@ -76,6 +80,10 @@ internal static class ChangeDoubts
                 yield return new("new luminaires counted as rated, unlike what the readings show of the old ones", Math.Abs(1 - fit.Installation) * inNewBodies);
         }
     }
+
+    /// <summary>Whether a photometric file tells how a product spreads its light, and the file was tested or measured.</summary>
+    private static bool HasReport(PresentBench bench, CatalogueEntry product) => bench.Sources.LightOf(product)?.Distribution is { } id
+        && bench.Context.Study.Distributions.FirstOrDefault(file => file.Id == id) is { Source: { FromMemory: false, Kind: EvidenceKind.Measured or EvidenceKind.Tested } };
 
     private static double OutputDoubt(CatalogueEntry product) =>
         SourceOfOutput(product) is { FromMemory: false, Kind: EvidenceKind.Measured or EvidenceKind.Tested } ? Measured : Rated;

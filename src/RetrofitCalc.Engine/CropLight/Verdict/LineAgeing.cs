@@ -37,6 +37,7 @@ internal sealed class LineAgeing
         var end = line.Fitting is BallastedFitting ? life.Hours : Math.Min(life.Hours, hoursPerYear * assumptions.StudyYears);
         EndYears = hoursPerYear > 0 ? Math.Max(0, end - _burned.Hours) / hoursPerYear : 0;
         AgeDoubt = AgeKnown ? 0 : (_maintenance.At(OperatingTime.Zero) - _maintenance.At(life)) / 2 / _maintenance.At(_burned);
+        FadingDoubt = AgeKnown ? (1 - _maintenance.At(_burned)) / 2 / _maintenance.At(_burned) : 0;
     }
 
     /// <summary>What hangs today, from the day of the readings on.</summary>
@@ -59,6 +60,9 @@ internal sealed class LineAgeing
 
     /// <summary>How far light may be off for want of the lamps' age, either way. [unitless]</summary>
     public double AgeDoubt { get; }
+
+    /// <summary>How far light may be off because lamps of known age fade otherwise than their sheet says: half of the fall, either way; common practice, no source. [unitless]</summary>
+    public double FadingDoubt { get; }
 
     /// <summary>Until lamps, tubes or luminaires are due, or the study ends for tubes and luminaires. [years]</summary>
     public double EndYears { get; }

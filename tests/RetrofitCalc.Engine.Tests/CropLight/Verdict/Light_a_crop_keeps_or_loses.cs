@@ -141,6 +141,33 @@ public class Light_a_crop_keeps_or_loses
         Assert.Equal(0.75 / 0.9 - 1, study.Verdict().Change!.Value, 1e-9);
     }
 
+    // Half of the fall of 0.1, as a share of the 0.9 that are left.
+    [Fact]
+    public void is_in_doubt_by_half_of_what_the_lamps_are_said_to_have_lost()
+    {
+        var study = SampleBench.Study with { Lines = [SampleBench.Study.Lines[0] with { BurnHours = OperatingTime.FromHours(0.4 * 24_000) }] };
+        Assert.Contains(study.Verdict().UncertainBy, part => part.Name.Contains("fading", StringComparison.Ordinal) && Math.Abs(part.Share - 0.05 / 0.9) < 1e-9);
+    }
+
+    // One of two lamps lit, nobody has laid out the luminaires: half of the light, 15 % either way.
+    [Fact]
+    public void is_in_doubt_under_another_step_without_a_layout()
+    {
+        var study = SampleBench.Study.WithLight(light => light with { Layout = [] });
+        var stage = study.With(new KeepAsIs(), new StageChange("bench", "Year", "Growing") { LitStep = SampleBench.Half }).Verdict();
+        Assert.Equal((-0.5, 0.5 * 0.15), (Math.Round(stage.Change!.Value, 9), Math.Round(stage.ChangeUncertainty!.Value, 9)));
+    }
+
+    [Theory]
+    [InlineData(true, false)]
+    [InlineData(false, true)]
+    public void is_in_doubt_at_another_height_where_one_was_read(bool both, bool doubted)
+    {
+        var study = SampleBench.Study.WithLight(light => both ? light : light with { Readings = [light.Readings[0]] });
+        var stage = study.With(new LineMeasure("bench", new DirectWire("weak")) { Height = Length.FromMetres(0.3) }).Verdict();
+        Assert.Equal(doubted, stage.UncertainBy.Any(part => part.Share == 0.10 && part.Name.Contains("one height only", StringComparison.Ordinal)));
+    }
+
     // A bar of 72 µmol/s sends out all it is rated for, 1/0.8 of what the readings find of the old lamps' 72, from one line in the middle.
     [Fact]
     public void does_not_lose_in_a_new_body_what_the_old_one_kept()
