@@ -86,8 +86,9 @@ public static class Tm27File
         var table = new SpectrumTable(["Wavelength", "Value"], rows, [.. Notes(facts, quantity, isFlux)]);
         var choice = new SpectrumChoice(0, 1, WavelengthUnit.Nanometres, isFlux ? SpectrumUnit.WattsPerNanometre : SpectrumUnit.Relative);
         var source = string.Join(", ", SourceFields.Select(field => facts.GetValueOrDefault(field, "")).Where(text => text.Length > 0));
+        var isTested = new[] { "Laboratory", "ReportNumber" }.Any(field => facts.GetValueOrDefault(field, "").Length > 0); // a date alone is no report
         var name = facts.GetValueOrDefault("Description", "") is { Length: > 0 } description ? description : "Spectrum";
-        return SpectrumBuild.Of(table, choice, name, new(EvidenceKind.Tested, source.Length > 0 ? $"TM-27 file: {source}" : "TM-27 file without a report"));
+        return SpectrumBuild.Of(table, choice, name, new(isTested ? EvidenceKind.Tested : EvidenceKind.Unsourced, source.Length > 0 ? $"TM-27 file: {source}" : "TM-27 file without a report"));
     }
 
     private static IEnumerable<string> Notes(Dictionary<string, string> facts, string quantity, bool isFlux)

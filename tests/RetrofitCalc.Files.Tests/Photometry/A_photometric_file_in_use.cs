@@ -1,8 +1,10 @@
 using System.Text;
 using CsCheck;
+using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Files.Photometry;
+using RetrofitCalc.Files.Tests.Studies;
 using static RetrofitCalc.Files.Tests.Photometry.PhotometricText;
 
 namespace RetrofitCalc.Files.Tests.Photometry;
@@ -17,6 +19,15 @@ public class A_photometric_file_in_use
         Assert.Equal(Lm63Edition.Of1986, file.Edition);
         Assert.Equal([new("", "Invented lights, test 7"), new("", "Four foot strip")], file.Labels);
         Assert.Equal("Invented lights, test 7", StudyDistributions.NameIn(file));
+    }
+
+    // A maker's name and a date are no report.
+    [Fact]
+    public void counts_as_tested_only_with_a_test_or_a_laboratory()
+    {
+        EvidenceKind Kind(string text) => StudyDistributions.Add(SmallStudy.Make(), Whole(text), "Strip").Distributions[^1].Source.Kind;
+        Assert.Equal(EvidenceKind.Tested, Kind(Diffuse));
+        Assert.Equal(EvidenceKind.Unsourced, Kind(Diffuse.Replace("[TEST] INV-1", "[TEST]", StringComparison.Ordinal).Replace("[TESTLAB] Invented laboratory", "[TESTLAB]", StringComparison.Ordinal)));
     }
 
     /// <summary>Keywords of a user begin with a line below; blocks hold several luminaires' words; a label goes on under MORE.</summary>

@@ -1,4 +1,5 @@
 using System.Text;
+using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.Spectra;
 using RetrofitCalc.Files.Spectra;
 
@@ -38,6 +39,14 @@ public class A_TM_27_file
         Assert.Equal("TM-27 file: Invented laboratory, 7", read.Spectrum.Provenance.Source);
         Assert.Equal(SpectralScale.Relative, read.Spectrum.Scale);
         Assert.Empty(read.Notes);
+    }
+
+    [Fact]
+    public void counts_as_tested_only_with_a_laboratory_or_a_report()
+    {
+        Assert.Equal(EvidenceKind.Tested, Read(File("flux", TwoPoints)).Value!.Spectrum.Provenance.Kind);
+        var without = File("flux", TwoPoints).Replace("<Laboratory>Invented laboratory</Laboratory><ReportNumber>7</ReportNumber>", "<ReportDate>2026-01-01</ReportDate>", StringComparison.Ordinal);
+        Assert.Equal(EvidenceKind.Unsourced, Read(without).Value!.Spectrum.Provenance.Kind);
     }
 
     [Fact]
