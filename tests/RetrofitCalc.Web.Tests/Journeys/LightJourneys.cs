@@ -101,7 +101,7 @@ public sealed class LightJourneys(RunningApp app)
             cell => { const data = new DataTransfer(); data.setData("text/plain", "137\t128\t82\n112\tdim\t76\n");
                       cell.dispatchEvent(new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true })); }
             """);
-        await Assertions.Expect(page.GetByText("6 cells filled. 1 could not be read and is marked.")).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByText("5 cells filled. 1 could not be read and is kept as typed and marked.")).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator(".reading-grid [aria-invalid=true]")).ToHaveValueAsync("dim");
         await page.Locator(".reading-grid input").First.PressAsync("ArrowDown");
         await Assertions.Expect(page.Locator(".reading-grid tbody tr[data-line='1'] input").First).ToBeFocusedAsync();
