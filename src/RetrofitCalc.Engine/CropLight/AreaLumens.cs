@@ -24,10 +24,11 @@ internal sealed record AreaLumens(StudyContext Context, AreaLight Light, RoomUti
     /// <summary>Lumens of a line that reach the plane. [lm]</summary>
     /// <param name="now">The line as surveyed: luminaires placed over the area are counted by it.</param>
     /// <param name="line">The line in the state asked about.</param>
-    /// <param name="read">Readings whose lit step and day count; null for all lamps, worn as when they are due.</param>
-    public double Reaching(FittedLine now, FittedLine line, ReadLight? read)
+    /// <param name="step">Lit step; null for all lamps.</param>
+    /// <param name="read">Readings whose day counts; null for lamps worn as when they are due.</param>
+    public double Reaching(FittedLine now, FittedLine line, string? step, ReadLight? read)
     {
-        var each = FittedOutput.Of(line, read?.Step, Context).Lumens!.Value.Lumens;
+        var each = FittedOutput.Of(line, step, Context).Lumens!.Value.Lumens;
         var left = (read is { } on ? LampWear.On(Context, line, on.Day) : LampWear.WhenDue(Context, line)).Factor;
         return each * Luminaires(now, line) * left * (Room?.Share(Emission(line.Fitting)) ?? 1);
     }

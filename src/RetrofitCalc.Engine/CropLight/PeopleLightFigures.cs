@@ -23,9 +23,9 @@ internal readonly record struct PeopleLightFigures(Illuminance? Now, Illuminance
     {
         var seen = $"Read: {Text(read.Mean.Lux)} lx, {read.Count} readings with the lamps {Text(read.Height.Metres)} m up";
         if (lit.Missing(lines.SelectMany(pair => new[] { pair.Now, pair.After })) is { } missing) return new(read.Mean, null, $"{seen}. Missing for after: {missing}.");
-        var before = lines.Sum(pair => lit.Reaching(pair.Now, pair.Now, read));
+        var before = lines.Sum(pair => lit.Reaching(pair.Now, pair.Now, read.Step, read));
         if (!(before > 0)) return new(read.Mean, null, $"{seen}. No light was lit that the survey counts.");
-        var later = lines.Sum(pair => lit.Reaching(pair.Now, pair.After, null));
+        var later = lines.Sum(pair => lit.Reaching(pair.Now, pair.After, read.Step, null));
         return new(read.Mean, read.Mean * (later / before), $"{seen}; after in proportion to the light of the lamps, worn and dirty.");
     }
 
@@ -35,12 +35,12 @@ internal readonly record struct PeopleLightFigures(Illuminance? Now, Illuminance
             return Missing(place.Light.BenchLength is null || place.Light.BenchWidth is null
                 ? $"length and width of {place.Area.Name}" : "height of the lamps over the plane people work on");
         if (lit.Missing(lines.Select(pair => pair.Now)) is { } missing) return Missing(missing);
-        var now = lines.Sum(pair => lit.Reaching(pair.Now, pair.Now, null)) / room.SquareMetres;
+        var now = lines.Sum(pair => lit.Reaching(pair.Now, pair.Now, null, null)) / room.SquareMetres;
         var size = $"{Text(room.Room.Length.Metres)} by {Text(room.Room.Width.Metres)} m, lamps {Text(room.Room.Height.Metres)} m up";
         var taken = room.ReflectancesTaken ? " Reflectances of 0.7, 0.5 and 0.2 of ceiling, walls and floor are taken, as is usual." : "";
         var basis = $"Lumen method: {size}; lamps worn as when due, luminaires dirty as before cleaning.{taken}";
         if (lit.Missing(lines.Select(pair => pair.After)) is { } unknown) return new(Illuminance.FromLux(now), null, $"{basis} Missing for after: {unknown}.");
-        return new(Illuminance.FromLux(now), Illuminance.FromLux(lines.Sum(pair => lit.Reaching(pair.Now, pair.After, null)) / room.SquareMetres), basis);
+        return new(Illuminance.FromLux(now), Illuminance.FromLux(lines.Sum(pair => lit.Reaching(pair.Now, pair.After, null, null)) / room.SquareMetres), basis);
     }
 
     private static Length? Lowest(List<(FittedLine Now, FittedLine After)> lines) =>

@@ -66,6 +66,15 @@ public class Light_for_people
         Assert.StartsWith("Read: 200 lx, 4 readings with the lamps 3 m up", found.Basis);
     }
 
+    // Read under one of two lamps: before halves, and so does after, one of two tubes.
+    [Fact]
+    public void is_scaled_alike_when_read_under_half_the_lamps()
+    {
+        var half = Read(LightUnit.Lux, 200) with { LitStep = "half" };
+        var found = Of(Black with { Readings = [half] }, setUp: SmallRoom.SetUp with { Steps = [new("half", [0])], Ballasts = [new("ballast", 1), new("ballast", 1)] });
+        Assert.Equal(200 * (Tubes / 2 * 0.70 * 0.90) / (Lamps / 2 / 2 * 0.94 * Math.Sqrt(0.90)), found.After!.Value.Lux, 1e-6);
+    }
+
     [Fact]
     public void counts_foot_candles_as_lux_and_photons_by_their_factor()
     {
@@ -132,12 +141,12 @@ public class Light_for_people
         Assert.Null(TaskLights.Find(null));
     }
 
-    private static TaskLight Of(AreaLight light, DirectWireTube? tube = null) => All(light, tube ?? Tube).Single();
+    private static TaskLight Of(AreaLight light, DirectWireTube? tube = null, SetUp? setUp = null) => All(light, tube ?? Tube, setUp: setUp).Single();
 
-    private static IReadOnlyList<TaskLight> All(AreaLight light, DirectWireTube tube, Lamp? lamp = null, double? ballastFactor = 0.88)
+    private static IReadOnlyList<TaskLight> All(AreaLight light, DirectWireTube tube, Lamp? lamp = null, double? ballastFactor = 0.88, SetUp? setUp = null)
     {
         var area = SmallRoom.Area with { Light = light };
-        var study = SmallRoom.Study with { Areas = [area], Catalogue = SmallRoom.Study.Catalogue with { Lamps = [lamp ?? Lamp], Ballasts = [SmallRoom.Ballast with { BallastFactor = ballastFactor }], Tubes = [tube] } };
+        var study = SmallRoom.Study with { Areas = [area], Catalogue = SmallRoom.Study.Catalogue with { SetUps = [setUp ?? SmallRoom.SetUp], Lamps = [lamp ?? Lamp], Ballasts = [SmallRoom.Ballast with { BallastFactor = ballastFactor }], Tubes = [tube] } };
         var context = new StudyContext(study);
         var now = context.Lines.Select(line => line.Fitted).ToList();
         return PeopleLightEvaluation.Of(context, now, [.. now.Select(line => line with { Fitting = new TubeFitting(tube, 2) })]);

@@ -10,7 +10,7 @@ internal static class FixSearch
     private const int MostOffered = 4;
 
     /// <summary>Places times lamps beyond which ways are not tried at every change of the study: some ten seconds would pass.</summary>
-    private const long MostWork = 1_000_000;
+    public const long MostWork = 1_000_000;
 
     private const string AtFirst = "Enough when new, too little before lamps or tubes are due.";
 

@@ -16,13 +16,22 @@ internal sealed class SearchSpace(BenchChange change, string season, StageLight 
     private const double Same = 1e-6;
 
     /// <summary>All ways whose products fit.</summary>
-    public IEnumerable<LightTry> Ways() =>
-        from product in Products()
-        from metres in Heights()
-        from step in Steps()
-        let way = Tried(product, Length.FromMetres(metres), step)
-        where way is not null
-        select way;
+    /// <param name="stop">Asked before each.</param>
+    public IEnumerable<LightTry> Ways(CancellationToken stop)
+    {
+        LightTry? Try(Replacement product, double metres, string? step)
+        {
+            stop.ThrowIfCancellationRequested();
+            return Tried(product, Length.FromMetres(metres), step);
+        }
+
+        return from product in Products()
+               from metres in LightSearch.HeightsWithin(change.Bench.Fit!.Heights)
+               from step in Steps()
+               let way = Try(product, metres, step)
+               where way is not null
+               select way;
+    }
 
     /// <summary>The two changes to an option that a way consists of: what hangs and how high, and the step.</summary>
     /// <param name="way">The way.</param>
@@ -37,14 +46,6 @@ internal sealed class SearchSpace(BenchChange change, string season, StageLight 
 
     private IEnumerable<Replacement> Products() =>
         change.Bench.Context.Study.Catalogue is var catalogue ? catalogue.Tubes.Concat<Replacement>(catalogue.Luminaires).Where(product => !product.Retired) : [];
-
-    private IEnumerable<double> Heights()
-    {
-        var (low, high) = change.Bench.Fit!.Heights;
-        var first = (int)Math.Ceiling(low.Metres / 2 / LightSearch.HeightStep - Same);
-        var last = (int)Math.Floor(high.Metres * 1.5 / LightSearch.HeightStep + Same);
-        return Enumerable.Range(first, last - first + 1).Select(step => step * LightSearch.HeightStep);
-    }
 
     private IEnumerable<string?> Steps() => change.Lines
         .SelectMany(line => line.Now.Fitting is BallastedFitting old ? old.SetUp.Steps : []).Select(step => (string?)step.Name).Distinct().Prepend(null);

@@ -32,6 +32,39 @@ public class A_search_for_the_least_watts
         Assert.Equal((0.2, 0.9), (Math.Round(found.Tried.Min(way => way.Height.Metres), 9), Math.Round(found.Tried.Max(way => way.Height.Metres), 9)));
     }
 
+    // Read 0.4 to 20 m below: 0.2 to 30 m are 1,193 heights 2.5 cm apart, so 0.525 m (21 times as far) apart: 0.525 to 29.925 m.
+    [Fact]
+    public void lies_its_heights_further_apart_in_a_high_hall()
+    {
+        var heights = LightSearch.HeightsWithin((Quantities.Length.FromMetres(0.4), Quantities.Length.FromMetres(20)));
+        Assert.Equal((57, 0.525, 29.925), (heights.Count, Math.Round(heights[0], 9), Math.Round(heights[^1], 9)));
+        Assert.True(heights.Count <= LightSearch.MostHeights);
+    }
+
+    [Fact]
+    public void stops_when_it_is_told_to()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        Assert.Throws<OperationCanceledException>(() => LightSearch.Of(Wanting(0.55), "tubes", "bench", "Year", "Growing", More, stop.Token));
+    }
+
+    // 2 sets of 81 × 81 readings times 80 luminaires of two lamps are 2,099,520.
+    [Fact]
+    public void refuses_more_than_can_be_tried()
+    {
+        IReadOnlyList<double> places = [.. Enumerable.Range(0, 81).Select(number => -0.2 + number * 0.005)];
+        IReadOnlyList<double?> row = [.. places.Select(_ => (double?)100)];
+        var large = Wanting(0.55).WithLight(light => light with
+        {
+            Layout = [.. Enumerable.Repeat(new LuminairePlace("bench", default), 80)],
+            Readings = [.. light.Readings.Select(set => set with { Columns = places, Rows = places, Values = [.. places.Select(_ => row)] })],
+        });
+        var found = LightSearch.Of(large, "tubes", "bench", "Year", "Growing", More);
+        Assert.Empty(found.Tried);
+        Assert.Contains("readings times lamps are 2,099,520", found.Ask, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void draws_a_curve_that_no_way_beats()
     {
