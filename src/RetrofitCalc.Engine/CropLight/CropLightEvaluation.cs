@@ -16,13 +16,20 @@ public static class CropLightEvaluation
     public static CropLightResult Of(StudyContext context, IReadOnlyList<FittedLine> now, IReadOnlyList<FittedLine> after, RetrofitOption? option) =>
         WithFactors(context, now, after, option).Result;
 
-    /// <summary>The same with the luminaires that would give the light of now, by id of the line; lines whose light is not known or not changed are left out.</summary>
-    internal static (CropLightResult Result, IReadOnlyDictionary<string, double> EqualLight) WithFactors(
+    /// <summary>The same with what gives the light of now.</summary>
+    internal static (CropLightResult Result, EqualLuminaires EqualLight) WithFactors(
         StudyContext context, IReadOnlyList<FittedLine> now, IReadOnlyList<FittedLine> after, RetrofitOption? option)
     {
-        var benches = context.Study.Areas.Where(area => area.GrowsCrop).Select(area => new BenchVerdict(new(PresentBench.Of(context, area), after, option))).ToList();
+        var growing = context.Study.Areas.Where(area => area.GrowsCrop).ToList();
+        var benches = growing.Select(area => new BenchVerdict(new(PresentBench.Of(context, area), after, option))).ToList();
         return (
             new([.. benches.SelectMany(bench => bench.Stages)], PeopleLightEvaluation.Of(context, now, after)),
-            benches.SelectMany(bench => bench.EqualLight).ToDictionary(line => line.Line, line => line.Factor));
+            new(benches.SelectMany(bench => bench.EqualLight).ToDictionary(line => line.Line, line => line.Factor),
+                [.. growing.Zip(benches).Where(each => each.Second.IsLeftOut).Select(each => each.First.Name)]));
     }
 }
+
+/// <summary>Luminaires that would give the light of now.</summary>
+/// <param name="Factors">For each one of the option, by id of the line; lines without other products are left out. [unitless, 1 or more]</param>
+/// <param name="Without">Names of the areas that the option changes but whose light is not known.</param>
+internal sealed record EqualLuminaires(IReadOnlyDictionary<string, double> Factors, IReadOnlyList<string> Without);

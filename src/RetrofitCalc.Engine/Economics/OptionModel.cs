@@ -1,5 +1,6 @@
 using RetrofitCalc.Engine.Billing;
 using RetrofitCalc.Engine.Cases;
+using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Luminaires;
 using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
@@ -48,14 +49,18 @@ internal sealed class OptionModel
     }
 
     /// <summary>The option with as much light as now (E-76).</summary>
-    /// <param name="factors">Luminaires for each one of the option, by id of the line; empty where nothing changes light, or its light is not known.</param>
+    /// <param name="luminaires">Luminaires for each one of the option, and areas whose light is not known.</param>
     /// <param name="likely">Its likely outcome.</param>
-    public EqualLight AtEqualLight(IReadOnlyDictionary<string, double> factors, OptionOutcome likely)
+    public EqualLight AtEqualLight(EqualLuminaires luminaires, OptionOutcome likely)
     {
-        var differs = factors.Values.Any(factor => Math.Abs(factor - 1) > EqualLight.LeastDifference);
-        var model = differs ? new OptionModel(_now, _option, _plan.WithLuminaires(factors)) : this;
+        var differs = luminaires.Factors.Values.Any(factor => Math.Abs(factor - 1) > EqualLight.LeastDifference);
+        var model = differs ? new OptionModel(_now, _option, _plan.WithLuminaires(luminaires.Factors)) : this;
         var outcome = differs ? model.Under(Perturbation.None) : likely;
-        return new(outcome.Saving.Steady, outcome.FirstCost.Total, outcome.SimplePayback, model._plan.Connected, differs);
+        return new(outcome.Saving.Steady, outcome.FirstCost.Total, outcome.SimplePayback, model._plan.Connected, differs)
+        {
+            Without = luminaires.Without,
+            Known = luminaires.Factors.Count > 0 || luminaires.Without.Count == 0,
+        };
     }
 
     private Assumptions Assumptions => _now.Context.Study.Assumptions;

@@ -191,14 +191,21 @@ public sealed record TaskLight
     public bool? Enough => After is { } after ? after.Lux >= Wanted.Lux : null;
 }
 
-/// <summary>An option's saving if every growing area had the light it has now: lines that lose light get more of the same, lines that gain get less.</summary>
+/// <summary>An option's saving if every growing area kept the light it has now, both lights at the end of their intervals: lines that lose light get more of the same.</summary>
+/// <remarks>Light gained is no saving: such lines stay as the option has them.</remarks>
 /// <param name="AnnualBillSaving">Bill and fuel saved in a steady year.</param>
 /// <param name="FirstCost">First cost with as many parts.</param>
 /// <param name="SimplePayback">First cost over the saving, as for the option itself.</param>
 /// <param name="Connected">Connected load of the site.</param>
-/// <param name="Differs">False when it is the option itself: nothing changes light, or its light is not known.</param>
+/// <param name="Differs">False when it is the option itself: nothing loses light, or its light is not known.</param>
 public sealed record EqualLight(Money AnnualBillSaving, Money FirstCost, Payback SimplePayback, Power Connected, bool Differs)
 {
     /// <summary>A smaller change in the number of luminaires is not told. [unitless]</summary>
     public const double LeastDifference = 0.001;
+
+    /// <summary>Names of the growing areas that the option changes but whose light is not known; they stand as the option has them.</summary>
+    public IReadOnlyList<string> Without { get; init; } = [];
+
+    /// <summary>False when every growing area it would have to bring to the light of now is left out: the figures are then the option's own.</summary>
+    public bool Known { get; init; } = true;
 }

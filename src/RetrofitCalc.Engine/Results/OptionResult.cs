@@ -48,7 +48,7 @@ public sealed record OptionResult
     /// <summary>Whether crops and people keep their light.</summary>
     public required CropLightResult Light { get; init; }
 
-    /// <summary>What it saves at the light of now.</summary>
+    /// <summary>What it saves at equal light.</summary>
     public required EqualLight AtEqualLight { get; init; }
 
     /// <summary>Reasons why a measure cannot be done as asked; the line is then kept as it is.</summary>

@@ -32,13 +32,14 @@ internal static class LightCsv
 
     private static IEnumerable<CsvFigure> AtEqualLight(StudyResult result, string money)
     {
-        CsvFigure Row(string name, string unit, Func<EqualLight, double?> figure) => new($"at equal light: {name}", unit, null, [.. result.Options.Select(option => figure(option.AtEqualLight))]);
+        CsvFigure Row(string name, string unit, Func<EqualLight, double?> figure) => new($"at equal light: {name}", unit, null, [.. result.Options.Select(option => option.AtEqualLight.Known ? figure(option.AtEqualLight) : null)]);
         return
         [
-            Row("bill and fuel saved, steady year", money + "/yr", equal => equal.AnnualBillSaving.Units),
-            Row("first cost", money, equal => equal.FirstCost.Units),
-            Row("simple payback", "yr; empty = never", equal => equal.SimplePayback.Years),
-            Row("connected load", "W", equal => equal.Connected.Watts),
+            Row("bill and fuel saved, steady year", money + "/yr; empty = not known", equal => equal.AnnualBillSaving.Units),
+            Row("first cost", money + "; empty = not known", equal => equal.FirstCost.Units),
+            Row("simple payback", "yr; empty = never, or not known", equal => equal.SimplePayback.Years),
+            Row("connected load", "W; empty = not known", equal => equal.Connected.Watts),
+            new("at equal light: growing areas left out, their light not known", "1", null, [.. result.Options.Select(option => (double?)option.AtEqualLight.Without.Count)]),
         ];
     }
 }

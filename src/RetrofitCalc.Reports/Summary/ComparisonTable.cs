@@ -67,7 +67,7 @@ internal static class ComparisonTable
     private static Figure Brief(SummaryContext context) =>
         new(CropLight, _ => LightWords.Brief(context.Result.Light, context.Study, context.Text), o => LightWords.Brief(o.Result.Light, context.Study, context.Text));
 
-    /// <summary>Crop and people; and, where light differs, what each option saves at the light of now.</summary>
+    /// <summary>Crop and people; and, where light differs, what each option saves at equal light.</summary>
     private static IEnumerable<Figure> Light(SummaryContext context)
     {
         var (text, result, years) = (context.Text, context.Result, context.Years);
@@ -75,7 +75,7 @@ internal static class ComparisonTable
             yield return new Figure(CropLight, _ => LightWords.Short(result.Light, context.Study, text), o => LightWords.Short(o.Result.Light, context.Study, text));
         if (context.Options.Any(o => o.Result.AtEqualLight.Differs))
         {
-            Figure Equal(string name, Func<EqualLight, string> figure) => new(name, _ => QuantityText.DoesNotApply, o => figure(o.Result.AtEqualLight));
+            Figure Equal(string name, Func<EqualLight, string> figure) => new(name, _ => QuantityText.DoesNotApply, o => EqualLightWords.Figure(o.Result.AtEqualLight, figure));
             yield return new Figure("Saved a year, luminaire for luminaire", _ => QuantityText.DoesNotApply, o => text.Money(o.BillSaving));
             yield return Equal("Saved a year at equal light", e => text.Money(e.AnnualBillSaving));
             yield return Equal("First cost at equal light", e => text.Money(e.FirstCost));

@@ -75,7 +75,7 @@ public sealed record CropLightPart(LightVerdict Verdict, string Word, IReadOnlyL
     {
         if (context.Asked is not { AtEqualLight: { Differs: true } equal } option) yield break;
         var text = context.Text;
-        yield return $"At equal light {text.Money(equal.AnnualBillSaving)} saved a year for {text.Money(equal.FirstCost)} ({text.Payback(equal.SimplePayback, context.Years)}); "
+        yield return $"At equal light{EqualLightWords.Without(equal)} {text.Money(equal.AnnualBillSaving)} saved a year for {text.Money(equal.FirstCost)} ({text.Payback(equal.SimplePayback, context.Years)}); "
             + $"luminaire for luminaire {text.Money(context.AskedFigures!.BillSaving)} for {text.Money(context.AskedFigures.FirstCost)} ({text.Payback(option.SimplePayback, context.Years)}).";
     }
 }

@@ -69,6 +69,17 @@ public class Crop_light_on_the_first_page
         Assert.Contains(rows, row => row.Cells[0] == "Saved a year at equal light" && row.Cells.Contains("$9,800"));
     }
 
+    [Theory]
+    [InlineData(true, "$9,800, without Seedling racks")]
+    [InlineData(false, "not known")]
+    public void names_growing_areas_that_equal_light_leaves_out(bool known, string saved)
+    {
+        var equal = new EqualLight(Money.FromUnits(9800), Money.FromUnits(52_000), new Payback(3.1), Power.FromWatts(15_000), true) { Without = ["Seedling racks"], Known = known };
+        var result = LightSamples.Edited(option => option with { AtEqualLight = equal });
+        Assert.Contains(Part(result)!.Sentences, sentence => sentence.StartsWith("At equal light, without Seedling racks, $9,800 saved a year for $52,000", StringComparison.Ordinal));
+        Assert.Contains(BudgetSummary.From(result, Samples.Request).FullComparison.Rows, row => row.Cells[0] == "Saved a year at equal light" && row.Cells.Contains(saved));
+    }
+
     [Fact]
     public void asks_for_the_schedule_too_where_a_crop_has_none() =>
         Assert.StartsWith($"Say when the crop of {First.Name} is lit", Part(LightSamples.WithLight(new([], [])))!.Sentences[0]);

@@ -14,6 +14,9 @@ internal sealed record BenchLine(FittedLine Now, FittedLine After, LineMeasure? 
     /// <summary>Whether something new is fitted.</summary>
     public bool Changed => After.Fitting is not BallastedFitting { Renewed: false };
 
+    /// <summary>Whether its light is touched: something new is fitted, or it hangs in another way.</summary>
+    public bool IsTouched => Changed || Moved;
+
     /// <summary>Whether the old body goes.</summary>
     public bool NewBody => After.Fitting is LuminaireFitting;
 
@@ -25,6 +28,19 @@ internal sealed record BenchLine(FittedLine Now, FittedLine After, LineMeasure? 
 
     /// <summary>Whether something else gives light than now.</summary>
     public bool OtherProduct => Changed && NewProduct.Id != OldProduct.Id;
+
+    /// <summary>Whether another line has the same set-up at the same height as far as known, and the same is done to it: its light changes alike.</summary>
+    /// <param name="other">The other line.</param>
+    public bool IsLike(BenchLine other) =>
+        Now.Line.SetUp == other.Now.Line.SetUp
+        && (Now.Line.MountingHeight is not { } height || (other.Now.Line.MountingHeight ?? height) == height)
+        && Measure?.Height == other.Measure?.Height && Measure?.RowSpread == other.Measure?.RowSpread
+        && (After.Fitting, other.After.Fitting) switch
+        {
+            (BallastedFitting lamps, BallastedFitting others) => lamps.Renewed == others.Renewed,
+            var (fitting, another) => fitting == another,
+        }
+        && Math.Abs((After.Luminaires * other.Now.Luminaires) - (other.After.Luminaires * Now.Luminaires)) <= 1e-9 * After.Luminaires * other.Now.Luminaires;
 
     /// <summary>Height of its lamps over the crop after.</summary>
     /// <param name="read">The readings, whose height stands for one nobody has surveyed.</param>

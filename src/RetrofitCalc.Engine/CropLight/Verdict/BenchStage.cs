@@ -53,9 +53,10 @@ internal sealed class BenchStage
     /// <param name="years">Since the change; each line no longer than its own interval. [years]</param>
     public double[] At(double years) => Sum(_after, line => _change.Ageing[line.Now.Line.Id].At(years));
 
-    /// <summary>Mean light of some lines when new. [µmol m⁻² s⁻¹]</summary>
+    /// <summary>Mean light of some lines. [µmol m⁻² s⁻¹]</summary>
     /// <param name="which">The lines.</param>
-    public double MeanOf(Func<BenchLine, bool> which) => Mean(Sum(_after, line => which(line) ? _change.Ageing[line.Now.Line.Id].At(0) : 0));
+    /// <param name="years">Since the change; each line no longer than its own interval. [years]</param>
+    public double MeanOf(Func<BenchLine, bool> which, double years = 0) => Mean(Sum(_after, line => which(line) ? _change.Ageing[line.Now.Line.Id].At(years) : 0));
 
     /// <summary>Mean over the area the readings stand for. [µmol m⁻² s⁻¹]</summary>
     /// <param name="light">Light at each place.</param>

@@ -19,7 +19,7 @@ internal static class FixCandidates
     public static IEnumerable<LightFix> Of(BenchChange change, FixTrial trial, StageLight lost)
     {
         List<BenchLine> lines = [.. change.Lines.Where(line => line.OtherProduct)];
-        var draft = Draft(lost) with { Lines = [.. lines.Select(line => line.Now.Line.Id)] };
+        var draft = Draft(lost) with { Lines = [.. change.WithAlike(lines).Select(line => line.Now.Line.Id)] };
         return lines.Count == 0 ? [] : [.. Products(change, lines, draft), .. More(lines, lost, draft), .. FixHeights.Of(change, trial, draft)];
     }
 

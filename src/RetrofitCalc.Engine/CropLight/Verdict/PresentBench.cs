@@ -16,8 +16,12 @@ internal sealed class PresentBench
         Sets = [.. Light.Readings.Select(set => MeasuredLight.Of(set, Light)).OfType<MeasuredLight>()];
         var placed = Light.Layout.Select(place => place.Line).ToHashSet();
         HasLayout = placed.Count > 0;
-        Lines = [.. context.Lines.Select(line => line.Fitted).Where(line => line.Area.Id == area.Id && (!HasLayout || placed.Contains(line.Line.Id)))];
-        Uncounted = [.. context.Study.Lines.Where(line => line.Area == area.Id && (HasLayout ? placed.Contains(line.Id) : true) && Lines.All(counted => counted.Line.Id != line.Id)).Select(line => line.Id)];
+        var counted = context.Lines.Select(line => line.Fitted).Where(line => line.Area.Id == area.Id).ToList();
+        Lines = [.. counted.Where(line => !HasLayout || placed.Contains(line.Line.Id))];
+        Elsewhere = [.. counted.Except(Lines)];
+        var uncounted = context.Study.Lines.Where(line => line.Area == area.Id && counted.All(each => each.Line.Id != line.Id)).Select(line => line.Id).ToList();
+        Uncounted = [.. uncounted.Where(line => !HasLayout || placed.Contains(line))];
+        UncountedElsewhere = [.. uncounted.Except(Uncounted)];
         var read = Sets.Select(set => set.Set.Date).Max();
         Ageing = Lines.ToDictionary(line => line.Line.Id,
             line => LineAgeing.Present(line, context.Operations[area.Id].LineOperation(1), read, context.Study.Assumptions));
@@ -56,8 +60,14 @@ internal sealed class PresentBench
     /// <summary>Lines that light the bench: those of the layout, else all of the area.</summary>
     public IReadOnlyList<FittedLine> Lines { get; }
 
+    /// <summary>Counted lines of the area that nobody has laid out, such as another tier; none without a layout.</summary>
+    public IReadOnlyList<FittedLine> Elsewhere { get; }
+
     /// <summary>Ids of lines that light the bench but are not counted.</summary>
     public IReadOnlyList<string> Uncounted { get; }
+
+    /// <summary>Ids of lines of the area that are neither laid out nor counted.</summary>
+    public IReadOnlyList<string> UncountedElsewhere { get; }
 
     /// <summary>What is left of their rated light, from the day of the readings on, by id of the line.</summary>
     public IReadOnlyDictionary<string, LineAgeing> Ageing { get; }

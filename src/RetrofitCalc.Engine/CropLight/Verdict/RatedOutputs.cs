@@ -16,7 +16,7 @@ internal static class RatedOutputs
         if (change.Bench.Missing is not null)
             return null;
         var (before, later) = ((double?)0, (double?)0);
-        foreach (var line in change.Lines)
+        foreach (var line in change.Lines.Concat(change.Elsewhere))
         {
             before += change.Bench.Output(line.Now, now.LitStep) * BenchLine.Level(change.Bench, line.Now, now.Dimming);
             later += change.Bench.Output(line.After, after.LitStep) * BenchLine.Level(change.Bench, line.After, after.Dimming);

@@ -42,7 +42,7 @@ internal sealed class SearchSpace(BenchChange change, string season, StageLight 
         return (draft with { Product = way.Product, Height = way.Height }, draft with { Lines = [], Stage = stage with { LitStep = way.Step ?? "" } });
     }
 
-    private IReadOnlyList<string> Lines { get; } = [.. (change.Lines.Any(line => line.OtherProduct) ? change.Lines.Where(line => line.OtherProduct) : change.Lines).Select(line => line.Now.Line.Id)];
+    private IReadOnlyList<string> Lines { get; } = [.. change.WithAlike(change.Lines.Any(line => line.OtherProduct) ? [.. change.Lines.Where(line => line.OtherProduct)] : change.Lines).Select(line => line.Now.Line.Id)];
 
     private IEnumerable<Replacement> Products() =>
         change.Bench.Context.Study.Catalogue is var catalogue ? catalogue.Tubes.Concat<Replacement>(catalogue.Luminaires).Where(product => !product.Retired) : [];

@@ -3,7 +3,7 @@ using RetrofitCalc.Reports;
 
 namespace RetrofitCalc.Web.Features.Results;
 
-/// <summary>Light on crops and for people in the comparison: the worst area of each option, and its saving at the light of now where that differs.</summary>
+/// <summary>Light on crops and for people in the comparison: the worst area of each option, and its saving at equal light where that differs.</summary>
 public static class LightRows
 {
     /// <param name="result">The result.</param>
@@ -29,9 +29,9 @@ public static class LightRows
         if (!options.Any(o => o.AtEqualLight.Differs)) yield break;
         WayRow Row(string name, string unit, Func<OptionResult, string> cell) => new(name, unit, [QuantityText.DoesNotApply, .. options.Select(cell)]);
         yield return Row("Saved, luminaire for luminaire", "per year", o => text.Money(o.AnnualBillSaving));
-        yield return Row("Saved at the light of now", "per year", o => text.Money(o.AtEqualLight.AnnualBillSaving));
-        yield return Row("First cost at the light of now", "", o => text.Money(o.AtEqualLight.FirstCost));
-        yield return Row("Payback at the light of now", "", o => text.Payback(o.AtEqualLight.SimplePayback, years));
-        yield return Row("Connected load at the light of now", "W", o => text.Number(o.AtEqualLight.Connected.Watts));
+        yield return Row("Saved at equal light", "per year", o => EqualLightWords.Figure(o.AtEqualLight, equal => text.Money(equal.AnnualBillSaving)));
+        yield return Row("First cost at equal light", "", o => EqualLightWords.Figure(o.AtEqualLight, equal => text.Money(equal.FirstCost)));
+        yield return Row("Payback at equal light", "", o => EqualLightWords.Figure(o.AtEqualLight, equal => text.Payback(equal.SimplePayback, years)));
+        yield return Row("Connected load at equal light", "W", o => EqualLightWords.Figure(o.AtEqualLight, equal => text.Number(equal.Connected.Watts)));
     }
 }

@@ -77,6 +77,9 @@ internal static class SampleBench
         Seasons = [area.Seasons[0] with { Stages = [.. area.Seasons[0].Stages.Select(change)] }],
     });
 
+    /// <summary>Lamps that keep all their light.</summary>
+    public static Study WithSteadyLamps(this Study study) => study with { Catalogue = study.Catalogue with { Lamps = [Lamp with { MeanOverInitial = 1 }] } };
+
     public static Study WithArea(this Study study, Func<Area, Area> change) => study with { Areas = [change(study.Areas[0])] };
 
     public static Study WithLight(this Study study, Func<AreaLight, AreaLight> change) => study.WithArea(area => area with { Light = change(area.Light!) });

@@ -60,7 +60,7 @@ public class Ways_to_go
             CostRow.Of(SampleResult.Small.Options[0].FirstCost, Text).Select(r => $"{r.Name} {r.Amount}"));
 
     [Fact]
-    public void say_which_area_loses_light_and_what_each_way_saves_at_the_light_of_now()
+    public void say_which_area_loses_light_and_what_each_way_saves_at_equal_light()
     {
         var losing = new StageLight
         {
@@ -69,17 +69,17 @@ public class Ways_to_go
         var table = WaysTable.Of(SampleResult.With(o => o with
         {
             Light = new([losing], []),
-            AtEqualLight = new(Money.FromUnits(340), Money.FromUnits(1400), new Payback(3.6), Power.FromWatts(4700), Differs: true),
+            AtEqualLight = new(Money.FromUnits(340), Money.FromUnits(1400), new Payback(3.6), Power.FromWatts(4700), Differs: true) { Without = ["Seedling racks"] },
         }), Text);
         Assert.Equal(["not known", $"loses 13{S}% ±{S}4{S}%"], Cells(table, "Crop light"));
         Assert.Equal(["–", "$400"], Cells(table, "Saved, luminaire for luminaire"));
-        Assert.Equal(["–", "$340"], Cells(table, "Saved at the light of now"));
-        Assert.Equal(["–", $"3.6{S}yr"], Cells(table, "Payback at the light of now"));
+        Assert.Equal(["–", "$340, without Seedling racks"], Cells(table, "Saved at equal light"));
+        Assert.Equal(["–", $"3.6{S}yr, without Seedling racks"], Cells(table, "Payback at equal light"));
     }
 
     [Fact]
-    public void leave_out_the_light_of_now_where_no_way_changes_it() =>
-        Assert.DoesNotContain(WaysTable.Of(SampleResult.Small, Text).Groups.SelectMany(g => g.Rows), row => row.Name == "Saved at the light of now");
+    public void leave_out_equal_light_where_no_way_changes_it() =>
+        Assert.DoesNotContain(WaysTable.Of(SampleResult.Small, Text).Groups.SelectMany(g => g.Rows), row => row.Name == "Saved at equal light");
 
     [Fact]
     public void say_where_people_would_have_too_little_light()
