@@ -96,6 +96,9 @@ public sealed record StageLight
     /// <summary>True when no number of hours that the crop bears gives the target under the light after the change.</summary>
     public bool Unreachable { get; init; }
 
+    /// <summary>True when the light after the change, new, is more than the target allows. It says nothing of the verdict, which asks for enough.</summary>
+    public bool TooMuch => CropLight.LightWanted.IsTooMuch(Target, After, Photoperiod);
+
     /// <summary>What the figures rest on, such as "45 readings at two heights".</summary>
     public string RestsOn { get; init; } = "";
 

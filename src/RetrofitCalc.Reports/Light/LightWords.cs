@@ -13,8 +13,8 @@ public static class LightWords
     {
         LightVerdict.Loses => IsLoss(stage) ? $"loses {text.Percent(-stage.Change!.Value)}{text.GiveOrTake(stage.ChangeUncertainty)}" : "too little",
         LightVerdict.KeepsAtFirst => stage.BelowTargetAfterYears is { } years ? $"enough for {text.Years(years)} only" : "enough at first only",
-        LightVerdict.Keeps => "keeps" + (stage.Change is { } change ? $", {text.Change(change)}{text.GiveOrTake(stage.ChangeUncertainty)}" : ""),
-        LightVerdict.Unchanged => "unchanged",
+        LightVerdict.Keeps => "keeps" + (stage.Change is { } change ? $", {text.Change(change)}{text.GiveOrTake(stage.ChangeUncertainty)}" : "") + Extra(stage),
+        LightVerdict.Unchanged => "unchanged" + Extra(stage),
         _ => QuantityText.NotKnown,
     };
 
@@ -27,7 +27,8 @@ public static class LightWords
         if (worst.Verdict == LightVerdict.NotKnown) return $"not known in {unknown} of {areas.Count} areas";
         var others = unknown > 0 ? $"; not known in {unknown} of {areas.Count} areas" : "";
         var name = areas.Count > 1 && worst.Verdict is LightVerdict.Loses or LightVerdict.KeepsAtFirst ? $": {Area(study, worst.Area)}" : "";
-        return Short(worst, text) + name + others;
+        var over = worst.TooMuch ? 0 : areas.Count(area => area.TooMuch);
+        return Short(worst, text) + name + (over > 0 ? $"; more than wanted in {over} of {areas.Count} areas" : "") + others;
     }
 
     /// <summary>The worst of all areas in two or three words, for narrow columns.</summary>
@@ -39,7 +40,7 @@ public static class LightWords
             {
                 LightVerdict.NotKnown => "partly known",
                 LightVerdict.Loses => IsLoss(worst) ? $"loses {text.Percent(-worst.Change!.Value)}" : "too little",
-                LightVerdict.Keeps => "keeps",
+                LightVerdict.Keeps => areas.Any(area => area.TooMuch) ? "more than wanted" : "keeps",
                 _ => Short(worst, text),
             };
     }
@@ -55,11 +56,17 @@ public static class LightWords
             LightVerdict.Loses => $"{place}: too little light{Against(stage.After, stage.Target, text)}.",
             LightVerdict.KeepsAtFirst =>
                 $"{place}: enough light when new, too little {(stage.BelowTargetAfterYears is { } years ? $"after {text.Years(years)}" : "before the lamps are due")}{Against(stage.AtEnd, stage.Target, text)}.",
-            LightVerdict.Keeps => $"{place}: the crop keeps its light{(stage.Change is { } change ? $" ({text.Change(change)}{text.GiveOrTake(stage.ChangeUncertainty)})" : "")}.",
-            LightVerdict.Unchanged => $"{place}: nothing is done over the crop.",
+            LightVerdict.Keeps => $"{place}: the crop keeps its light{(stage.Change is { } change ? $" ({text.Change(change)}{text.GiveOrTake(stage.ChangeUncertainty)})" : "")}{Over(stage, text)}.{Hopeless(stage)}",
+            LightVerdict.Unchanged => $"{place}: nothing is done over the crop{Over(stage, text)}.{Hopeless(stage)}",
             _ => $"{place}: crop light not known{Rated(stage, text)}.{(stage.Ask is { } ask ? " " + ask : "")}",
         };
     }
+
+    /// <summary>", more than wanted"; empty where the light is not above the most the crop wants, or not known.</summary>
+    public static string Extra(StageLight stage) => stage.TooMuch ? ", more than wanted" : "";
+
+    /// <summary>" No number of hours …"; empty where the target can be reached, or is not known.</summary>
+    public static string Hopeless(StageLight stage) => stage.Unreachable ? " No number of hours the crop bears gives what it wants." : "";
 
     /// <summary>"18 W tube instead of 14 W, 240 W more".</summary>
     public static string Fix(LightFix fix, QuantityText text) => $"{fix.Text}, {ExtraLoad(fix, text)}";
@@ -111,6 +118,11 @@ public static class LightWords
         var several = area is not null && area.Seasons.SelectMany(season => season.Stages).Select(s => s.Name).Distinct().Count() > 1;
         return Area(study, stage.Area) + (several ? $", {stage.Stage}" : "");
     }
+
+    /// <summary>", more than wanted: 52 µmol/m²·s, 27–41 µmol/m²·s wanted".</summary>
+    private static string Over(StageLight stage, QuantityText text) => stage is { TooMuch: true, After: { } light, Target: { } target }
+        ? $"{Extra(stage)}: {(target.MostLight is null ? text.Daily(light.Daily) : text.Light(light.Mean))}, {Wanted(target, text)} wanted"
+        : "";
 
     private static string Against(LightFigures? light, LightTarget? target, QuantityText text) => (light, target) switch
     {

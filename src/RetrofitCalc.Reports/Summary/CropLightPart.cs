@@ -13,7 +13,7 @@ public sealed record CropLightPart(LightVerdict Verdict, string Word, IReadOnlyL
     /// <summary>Null when no crop grows in this study.</summary>
     internal static CropLightPart? Of(SummaryContext context)
     {
-        if (context.Light.Worst is { } worst) return new(worst, WordOf(worst), [.. Said(context).Concat(AtEqualLight(context))]);
+        if (context.Light.Worst is { } worst) return new(worst, WordOf(worst) + (worst is LightVerdict.Keeps && context.Light.WorstByArea.Any(area => area.TooMuch) ? ", more than wanted" : ""), [.. Said(context).Concat(AtEqualLight(context))]);
         return context.Study.Areas.FirstOrDefault(area => area.GrowsCrop) is { } unlit
             ? new(LightVerdict.NotKnown, WordOf(LightVerdict.NotKnown), [$"Say when the crop of {unlit.Name} is lit, and read the light there on a grid at the height of the crop."])
             : null;
@@ -37,13 +37,13 @@ public sealed record CropLightPart(LightVerdict Verdict, string Word, IReadOnlyL
         var unknown = areas.Where(area => area.Verdict == LightVerdict.NotKnown).ToList();
         var rest = $"{(unknown.Count > 0 ? NotKnown(unknown, areas.Count, context) : "")} {Kept(areas, context)}".Trim();
         if (rest.Length > 0) yield return rest;
+        foreach (var area in areas.Except(bad).Where(area => area.TooMuch || area.Unreachable).Take(MostAreas)) yield return LightWords.Sentence(area, context.Study, context.Text);
     }
 
     private static string Fixed(StageLight area, SummaryContext context) => area.Fixes switch
     {
         [var least, ..] => $" What keeps it: {LightWords.Fix(least, context.Text)}.",
-        _ when area.Unreachable => " No number of hours the crop bears gives what it wants.",
-        _ => "",
+        _ => LightWords.Hopeless(area),
     };
 
     private static string NotKnown(List<StageLight> unknown, int of, SummaryContext context)

@@ -1,3 +1,4 @@
+using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Reports;
@@ -8,7 +9,7 @@ namespace RetrofitCalc.Web.Shared;
 public static class StripLight
 {
     public static StripValue? Now(StudyResult result) =>
-        Count(result.Light, stage => Enough(stage.Target, stage.Now), "on target");
+        Count(result.Light, OnTargetNow, "on target");
 
     public static StripValue? Proposed(StudyResult result, OptionResult option, QuantityText text)
     {
@@ -38,11 +39,14 @@ public static class StripLight
     /// <summary>Keeping the light is not enough to be on target: the light may have been too little before.</summary>
     private static bool? Keeps(StageLight stage) => stage.Verdict switch
     {
-        LightVerdict.Keeps => Enough(stage.Target, stage.After),
-        LightVerdict.Unchanged => Enough(stage.Target, stage.Now),
+        LightVerdict.Keeps => stage.TooMuch ? false : Enough(stage.Target, stage.After),
+        LightVerdict.Unchanged => OnTargetNow(stage),
         LightVerdict.NotKnown => null,
         _ => false,
     };
+
+    /// <summary>Enough, and not more than wanted.</summary>
+    private static bool? OnTargetNow(StageLight stage) => LightWanted.IsTooMuch(stage.Target, stage.Now, stage.Photoperiod) ? false : Enough(stage.Target, stage.Now);
 
     /// <summary>The least of the target is reached, by day and while lit; null when the light or the target is not known.</summary>
     public static bool? Enough(LightTarget? target, LightFigures? light) => (target, light) switch

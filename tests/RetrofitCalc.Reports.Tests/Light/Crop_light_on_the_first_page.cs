@@ -59,6 +59,28 @@ public class Crop_light_on_the_first_page
         Assert.Contains("enough light when new, too little after 3.2\u00A0yr: 8.6\u00A0mol/m² a day, at least 10.0 wanted.", part.Sentences[0]);
     }
 
+    // From 100 to 154 µmol/m²·s where 27 to 41 are wanted; no verdict changes, every word for it says so.
+    [Fact]
+    public void says_where_more_light_is_kept_than_the_crop_wants()
+    {
+        var target = new LightTarget { Crop = "shoots", LeastLight = PhotonFluxDensity.FromMicromolesPerSquareMetre(27), MostLight = PhotonFluxDensity.FromMicromolesPerSquareMetre(41), Source = LightSamples.Source };
+        var stage = LightSamples.Keeping(First, 0.54) with { Target = target };
+        var result = LightSamples.With(stage);
+        var text = QuantityText.For(result.Study);
+        Assert.Equal("keeps, +54\u00A0% ±\u00A05\u00A0%, more than wanted", LightWords.Short(stage, text));
+        Assert.Equal("more than wanted", LightWords.Brief(result.Chosen!.Light, result.Study, text));
+        var part = Part(result)!;
+        Assert.Equal((LightVerdict.Keeps, "Crop keeps its light, more than wanted"), (part.Verdict, part.Word));
+        Assert.Contains(part.Sentences, sentence => sentence.Contains("more than wanted: 154", StringComparison.Ordinal) && sentence.Contains("27–41", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void says_that_a_target_cannot_be_reached_where_nothing_is_done()
+    {
+        var stage = LightSamples.Keeping(First, 0) with { Verdict = LightVerdict.Unchanged, Unreachable = true };
+        Assert.Contains(Part(LightSamples.With(stage))!.Sentences, sentence => sentence.EndsWith("No number of hours the crop bears gives what it wants.", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void prints_the_saving_both_ways_when_light_differs()
     {

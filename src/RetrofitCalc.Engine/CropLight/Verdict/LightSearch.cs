@@ -93,7 +93,7 @@ public static class LightSearch
     }
 
     private static LightTry? LeastOf(IEnumerable<LightTry> tried) =>
-        tried.Where(way => way.Meets).OrderBy(way => way.Power.Watts).ThenByDescending(Evenness).FirstOrDefault();
+        tried.Where(way => way is { Meets: true, TooMuch: false }).OrderBy(way => way.Power.Watts).ThenByDescending(Evenness).FirstOrDefault();
 
     private static double Evenness(LightTry way) => way.Light.MinimumToMean ?? 0;
 

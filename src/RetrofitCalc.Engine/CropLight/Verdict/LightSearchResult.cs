@@ -31,13 +31,16 @@ public sealed record LightTry
     /// <summary>Whether the target is met when new and at the end; without a target, whether it is no less light than now.</summary>
     public required bool Meets { get; init; }
 
+    /// <summary>Whether it is more light than the target allows.</summary>
+    public bool TooMuch { get; init; }
+
     /// <summary>Lines it changes.</summary>
     public required IReadOnlyList<string> Lines { get; init; }
 }
 
 /// <summary>All ways tried to light a stage.</summary>
 /// <param name="Tried">All of them, by product, height and step.</param>
-/// <param name="Least">The one that meets the target with the least watts; of those the most even. Null when none does.</param>
+/// <param name="Least">The one that meets the target, and is not more than it allows, with the least watts; of those the most even. Null when none does.</param>
 /// <param name="Curve">Ways no other beats in both mean light and evenness, the brightest first.</param>
 public sealed record LightSearchResult(IReadOnlyList<LightTry> Tried, LightTry? Least, IReadOnlyList<LightTry> Curve)
 {

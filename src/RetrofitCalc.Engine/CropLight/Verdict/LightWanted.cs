@@ -33,4 +33,11 @@ public static class LightWanted
         var lit = target?.MostLight;
         return byDay < lit || lit is null ? byDay : lit;
     }
+
+    /// <summary>Whether a light is more than a target allows, by more than rounding; false where either is not known.</summary>
+    /// <param name="target">The target; null when nobody has said.</param>
+    /// <param name="light">The light; null when not known.</param>
+    /// <param name="photoperiod">Lit hours of a day. [h, above 0 to 24]</param>
+    public static bool IsTooMuch(LightTarget? target, Results.LightFigures? light, OperatingTime photoperiod) =>
+        light is { } has && Most(target, photoperiod) is { } most && StageJudge.IsBelow(most, has.Mean);
 }

@@ -66,6 +66,7 @@ internal sealed class SearchSpace(BenchChange change, string season, StageLight 
             Name = product.Name, Product = product.Id, Height = height, Step = step, Light = light, MeanAtEnd = end.Mean, Lines = Lines,
             Power = BenchPower.In(tried, new LitMode(season, later.Name, later.LitStep, later.Dimming)),
             Meets = Meets(light, end),
+            TooMuch = LightWanted.IsTooMuch(lit.Target, light, LightWanted.Photoperiod(later)),
         };
     }
 

@@ -29,7 +29,7 @@ internal static class StageWarnings
         var least = LightWanted.Least(stage.Target, stage.Photoperiod);
         if (stage.Now is { } now && least is { } wanted && StageJudge.IsBelow(now.Mean, wanted))
             yield return $"The light is below the target for {stage.Target!.Crop} today.";
-        if (stage.After is { } after && LightWanted.Most(stage.Target, stage.Photoperiod) is { } most && after.Mean > most)
+        if (stage.TooMuch)
             yield return $"That is more light than {stage.Target!.Crop} is said to want.";
         if (stage.Unreachable)
             yield return $"No number of hours that {stage.Target!.Crop} bears gives its target under this light.";

@@ -1,5 +1,6 @@
 using RetrofitCalc.Engine.Catalogue;
 using RetrofitCalc.Engine.CropLight;
+using RetrofitCalc.Engine.Quantities;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 
@@ -75,6 +76,18 @@ public class A_search_for_the_least_watts
         var unbeaten = found.Tried.Where(way => !found.Tried.Any(other => Beats(other, way))).Select(way => (way.Light.Mean, way.Light.MinimumToMean)).Distinct().OrderByDescending(each => each.Mean);
         Assert.Equal(unbeaten, found.Curve.Select(way => (way.Light.Mean, way.Light.MinimumToMean)));
         Assert.True(found.Curve.Count > 3);
+    }
+
+    // At least 0.55 and at most 0.65 of the light now: brighter ways meet the least, but are no answer.
+    [Fact]
+    public void does_not_take_a_way_that_gives_more_than_wanted()
+    {
+        var study = Wanting(0.55).WithStage(stage => stage with { Target = stage.Target! with { MostDaily = DailyLight.FromMolesPerSquareMetre(stage.Target.LeastDaily!.Value.MolesPerSquareMetre * 65 / 55) } });
+        var found = LightSearch.Of(study, "tubes", "bench", "Year", "Growing", More);
+        var most = LightWanted.Most(study.Areas[0].Seasons[0].Stages[0].Target, OperatingTime.FromHours(16))!.Value;
+        Assert.Contains(found.Tried, way => way is { Meets: true, TooMuch: true });
+        Assert.All(found.Tried, way => Assert.Equal(way.Light.Mean.MicromolesPerSquareMetre > most.MicromolesPerSquareMetre * (1 + 1e-6), way.TooMuch));
+        Assert.True(found.Least is null or { TooMuch: false, Meets: true });
     }
 
     [Fact]

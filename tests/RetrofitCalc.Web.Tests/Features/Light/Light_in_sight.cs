@@ -1,3 +1,4 @@
+using RetrofitCalc.Engine.CropLight;
 using RetrofitCalc.Engine.Results;
 using RetrofitCalc.Engine.Studies;
 using RetrofitCalc.Reports;
@@ -64,6 +65,16 @@ public class Light_in_sight
         var result = Result(Stage(LightVerdict.NotKnown), Stage(LightVerdict.NotKnown, "shelf"));
         Assert.Equal(new StripValue("not known", Unknown: true), Proposed(result));
         Assert.Equal(new StripValue("not known", Unknown: true), StripLight.Now(result));
+    }
+
+    // 200 now and 194 after, in 16 h 11.5 and 11.2 mol/m², where 8 to 11 are wanted.
+    [Fact]
+    public void counts_no_area_on_target_that_has_more_than_wanted()
+    {
+        var narrow = AtLeast(8) with { MostDaily = DailyLight.FromMolesPerSquareMetre(11) };
+        var result = Result(Keeper("bench") with { Target = narrow }, Keeper("shelf"));
+        Assert.Equal(new StripValue("1 of 2", "on target"), StripLight.Now(result));
+        Assert.Equal(new StripValue("1 of 2", "on target"), Proposed(result));
     }
 
     [Fact]

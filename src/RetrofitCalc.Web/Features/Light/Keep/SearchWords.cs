@@ -12,9 +12,11 @@ public static class SearchWords
     public static string Finding(LightSearchResult found, StageLight stage, QuantityText text) => found switch
     {
         { Ask: { } ask } => ask,
-        { Least: { } least } => $"Of {found.Tried.Count} ways {found.Tried.Count(way => way.Meets)} keep {(stage.Target is null ? "the light of now" : "the target")}. Least watts: {Name(least, text)}, {text.Watts(least.Power)}.",
+        { Least: { } least } => $"Of {found.Tried.Count} ways {found.Tried.Count(way => way is { Meets: true, TooMuch: false })} keep {(stage.Target is null ? "the light of now" : "the target")}. Least watts: {Name(least, text)}, {text.Watts(least.Power)}.",
         _ => $"None of {found.Tried.Count} ways keeps {(stage.Target is null ? "the light of now" : "the target")} from the first day to the end of the lamps' interval.",
     };
+
+    public static string Target(LightTry way) => way.TooMuch ? "more than wanted" : way.Meets ? "kept" : "missed";
 
     public static string CurveTitle(LightSearchResult found, QuantityText text)
     {

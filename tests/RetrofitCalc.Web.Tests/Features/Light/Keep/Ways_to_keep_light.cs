@@ -82,6 +82,7 @@ public class Ways_to_keep_light
         var found = new LightSearchResult([bright, even, beaten], bright, [bright, even]);
         Assert.Equal("Of 3 ways 1 keep the target. Least watts: 18 W tube, 1\u00A0ft over the crop, all lamps, 400\u00A0W.", SearchWords.Finding(found, Loser(), Text));
         Assert.Equal("More even means less light: from 200 at 0.50 to 150 at 0.70", SearchWords.CurveTitle(found, Text));
+        Assert.Equal(["kept", "missed", "more than wanted"], new[] { bright, even, bright with { TooMuch = true } }.Select(SearchWords.Target));
         Assert.Contains("None of 3 ways keeps the target", SearchWords.Finding(found with { Least = null }, Loser(), Text), StringComparison.Ordinal);
         Assert.Equal("Lay out the luminaires.", SearchWords.Finding(new LightSearchResult([], null, []) { Ask = "Lay out the luminaires." }, Loser(), Text));
 
